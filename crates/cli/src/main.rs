@@ -1,0 +1,2 @@
+//! The program `spearleaf`.
+fn main() {}

@@ -1,0 +1,1 @@
+//! The living crown: leaf clock, frond life, fit to counts, forecast.

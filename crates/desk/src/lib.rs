@@ -1,0 +1,1 @@
+//! Use cases and views: where the core meets the world.

@@ -1,0 +1,93 @@
+//! Entries: what is recorded, for good.
+
+use crate::day::{Day, Moment};
+use crate::palm::{Inspection, Palm, PalmId};
+use uuid::Uuid;
+
+/// Identity of an entry: a UUID v7 made where the entry was written, so that sending it twice does nothing.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
+pub struct EntryId(pub Uuid);
+
+/// One line of the ledger.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Entry {
+    /// Identity.
+    pub id: EntryId,
+    /// When it happened.
+    pub at: Moment,
+    /// When it was written down.
+    pub written_at: Moment,
+    /// Who wrote it.
+    pub by: String,
+    /// On which device.
+    pub device: String,
+    /// What happened.
+    pub body: Body,
+    /// The entry this one stands in for, when it is a correction.
+    pub replaces: Option<EntryId>,
+}
+
+/// What an entry says.
+#[derive(Clone, PartialEq, Debug)]
+pub enum Body {
+    /// A palm enters the register; its id is this entry's id.
+    PalmRegistered(Palm),
+    /// A palm's description changes to this.
+    PalmChanged {
+        /// Which palm.
+        palm: PalmId,
+        /// The whole new description.
+        to: Palm,
+    },
+    /// A palm leaves the register (felled, sold, entered by mistake); its history stays.
+    PalmRemoved {
+        /// Which palm.
+        palm: PalmId,
+        /// Why.
+        why: String,
+    },
+    /// One look at one stem.
+    Inspected {
+        /// Which palm.
+        palm: PalmId,
+        /// What was seen.
+        inspection: Inspection,
+    },
+    /// Nobody cuts this palm until the hold is lifted.
+    HoldSet {
+        /// Which palm.
+        palm: PalmId,
+        /// Stable reason code, e.g. `nest`, `wilt-suspect`, `spear`, `keeper`.
+        reason: String,
+        /// Ends by itself after this day, if given.
+        until: Option<Day>,
+        /// Free words.
+        note: String,
+    },
+    /// A hold ends.
+    HoldLifted {
+        /// The entry that set it.
+        hold: EntryId,
+        /// Why.
+        note: String,
+    },
+    /// Free words about a palm.
+    Noted {
+        /// Which palm.
+        palm: PalmId,
+        /// The words.
+        text: String,
+    },
+    /// The entry named in `replaces` is taken back; nothing stands in for it.
+    Withdrawn {
+        /// Why.
+        why: String,
+    },
+    /// A kind this version does not know: kept and passed on as it came, without effect.
+    Unknown {
+        /// Its kind.
+        kind: String,
+        /// Its body as it came (JSON text).
+        json: String,
+    },
+}

@@ -1,0 +1,26 @@
+//! The nouns of palm keeping: days, units, species, palms, inspections, findings, entries.
+//!
+//! Pure: no IO, no clock, no randomness, no language. Everything here compiles for a browser as it stands.
+
+pub mod climate;
+pub mod day;
+pub mod entry;
+pub mod finding;
+pub mod knowledge;
+pub mod math;
+pub mod palm;
+pub mod sourced;
+pub mod species;
+pub mod state;
+pub mod units;
+
+pub use climate::Climate;
+pub use day::{Day, Moment};
+pub use entry::{Body, Entry, EntryId};
+pub use finding::{Arg, Finding, Severity};
+pub use knowledge::Knowledge;
+pub use palm::{Inspection, Palm, PalmId, Removed, Spear};
+pub use sourced::{Basis, SourceKey, Sourced};
+pub use species::Species;
+pub use state::{PalmRecord, State};
+pub use units::{Clock, Metres, Position};

@@ -1,0 +1,1 @@
+//! Builders, fixed clock, seeded ids, for tests only.
