@@ -1,1 +1,12 @@
-//! Use cases and views: where the core meets the world.
+//! Use cases and views: the only place where the core meets the world (clock, ids, files come in here).
+
+pub mod assess;
+pub mod demo;
+pub mod export;
+pub mod forms;
+pub mod intake;
+pub mod measure;
+pub mod office;
+pub mod views;
+pub mod words;
+pub mod world;

@@ -1,0 +1,1 @@
+//! Readings and forecasts over many palms, as CSV or JSON.

@@ -1,0 +1,1 @@
+//! What a person typed into a form, checked into entries.

@@ -1,0 +1,1 @@
+//! Lengths, dates and counts written in the reader's units and language.

@@ -1,0 +1,1 @@
+//! Words per language for codes and labels, from Fluent files.
