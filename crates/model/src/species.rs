@@ -2,6 +2,7 @@
 
 use crate::sourced::Sourced;
 use crate::units::Metres;
+use std::borrow::Cow;
 
 /// Solitary or clustering.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
@@ -45,11 +46,24 @@ impl LeafForm {
     }
 }
 
+/// How often a trait is met within a species.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Occurs {
+    /// Not in this species.
+    Never,
+    /// In some plants of it.
+    Sometimes,
+    /// In all of it.
+    Always,
+}
+
 /// What is on the petiole.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub enum Armature {
     /// Nothing sharp.
     Unarmed,
+    /// Something sharp; the source does not say what. Handle as spines.
+    Armed,
     /// Teeth along the margin.
     Teeth,
     /// Spines.
@@ -65,8 +79,20 @@ pub struct Range {
     pub high: f64,
 }
 
+impl Range {
+    /// A range with both ends known.
+    pub fn between(low: f64, high: f64) -> Range {
+        Range { low: Some(low), high }
+    }
+
+    /// Only a maximum is known.
+    pub fn up_to(high: f64) -> Range {
+        Range { low: None, high }
+    }
+}
+
 /// One species as the knowledge tables have it. Absent means unknown.
-#[derive(Clone, PartialEq, Debug)]
+#[derive(Clone, PartialEq, Debug, Default)]
 pub struct Species {
     /// Botanical name, genus and epithet, as the World Checklist spells it.
     pub name: String,
@@ -102,11 +128,38 @@ pub struct Species {
     pub fusarium: Option<Sourced<bool>>,
     /// Susceptible to lethal bronzing.
     pub lethal_bronzing: Option<Sourced<bool>>,
-    /// Coldest survived, degrees Celsius.
+    /// Coldest survived, degrees Celsius. What a plant lived through, not what leaves it undamaged.
     pub hardiness_c: Option<Sourced<f64>>,
+    /// Longest recorded rachis (the blade's midrib).
+    pub rachis_length: Option<Sourced<Metres>>,
+    /// Longest recorded petiole; zero where the leaf has none.
+    pub petiole_length: Option<Sourced<Metres>>,
+    /// Climbs with the help of other plants.
+    pub climbing: Option<Sourced<Occurs>>,
+    /// No stem shows above ground.
+    pub acaulescent: Option<Sourced<Occurs>>,
+    /// The stem stands upright.
+    pub erect: Option<Sourced<Occurs>>,
+    /// Spines on the stem.
+    pub stem_armed: Option<Sourced<bool>>,
+    /// One of the hand-made rows rather than a line of the trait table alone.
+    pub detailed: bool,
+    /// Remarks on single fields: name of the field as above, and the remark in words (e.g. `leaf_length`,
+    /// "longest blade, petiole not counted").
+    pub notes: Vec<(Cow<'static, str>, Cow<'static, str>)>,
 }
 
 impl Species {
+    /// A species of which nothing but the name is known.
+    pub fn named(name: &str) -> Species {
+        Species { name: name.to_owned(), ..Species::default() }
+    }
+
+    /// The remark on a field, if there is one.
+    pub fn note(&self, field: &str) -> Option<&str> {
+        self.notes.iter().find(|(f, _)| f == field).map(|(_, text)| text.as_ref())
+    }
+
     /// First word of the name.
     pub fn genus(&self) -> &str {
         self.name.split(' ').next().unwrap_or("")
