@@ -1,0 +1,5 @@
+//! A new word file is a reason to build again (the embedding macro alone would not notice it).
+
+fn main() {
+    println!("cargo:rerun-if-changed=lang");
+}
