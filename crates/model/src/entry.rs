@@ -30,7 +30,7 @@ pub struct Entry {
 /// What an entry says.
 #[derive(Clone, PartialEq, Debug)]
 pub enum Body {
-    /// A palm enters the register; its id is this entry's id.
+    /// A palm enters the register; its id is this entry's id (of a corrected registration: the id of the first).
     PalmRegistered(Palm),
     /// A palm's description changes to this.
     PalmChanged {
@@ -78,7 +78,7 @@ pub enum Body {
         /// The words.
         text: String,
     },
-    /// The entry named in `replaces` is taken back; nothing stands in for it.
+    /// The entry named in `replaces` is taken back; nothing stands in for it, nor for what it had corrected.
     Withdrawn {
         /// Why.
         why: String,
@@ -87,7 +87,33 @@ pub enum Body {
     Unknown {
         /// Its kind.
         kind: String,
+        /// Version of its body; a known kind with a newer version lands here too.
+        version: u32,
         /// Its body as it came (JSON text).
         json: String,
     },
+}
+
+impl Entry {
+    /// Order in which entries take effect: when it happened, when it was written, identity. Never the order of arrival.
+    pub fn order(&self) -> (Moment, Moment, EntryId) {
+        (self.at, self.written_at, self.id)
+    }
+}
+
+impl Body {
+    /// The palm the body names, if it names one. A registration names none: its palm is its own entry's id.
+    pub fn palm(&self) -> Option<PalmId> {
+        match self {
+            Body::PalmChanged { palm, .. }
+            | Body::PalmRemoved { palm, .. }
+            | Body::Inspected { palm, .. }
+            | Body::HoldSet { palm, .. }
+            | Body::Noted { palm, .. } => Some(*palm),
+            Body::PalmRegistered(_)
+            | Body::HoldLifted { .. }
+            | Body::Withdrawn { .. }
+            | Body::Unknown { .. } => None,
+        }
+    }
 }
