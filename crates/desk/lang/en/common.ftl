@@ -44,6 +44,7 @@ measure-month-12 = Dec
 common-demo = Demo: invented palms, places and people
 common-skip = Skip to the content
 common-nav = Main
+common-more = More
 common-today = Today
 common-palms = Palms
 common-inspect = Inspect

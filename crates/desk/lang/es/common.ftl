@@ -44,6 +44,7 @@ measure-month-12 = dic
 common-demo = Demostración: palmas, lugares y personas inventados
 common-skip = Ir al contenido
 common-nav = Principal
+common-more = Más páginas
 common-today = Hoy
 common-palms = Palmas
 common-inspect = Inspeccionar

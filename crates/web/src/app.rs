@@ -1,0 +1,31 @@
+//! What every handler shares.
+
+use crate::{Fault, Reader};
+use desk::office::Office;
+use std::sync::Arc;
+
+/// The state behind all handlers. Cheap to clone.
+#[derive(Clone)]
+pub struct App {
+    /// The one office.
+    pub office: Arc<Office>,
+}
+
+impl App {
+    /// Over an office.
+    pub fn new(office: Arc<Office>) -> App {
+        App { office }
+    }
+
+    /// Runs work that reads the ledger or computes on a thread where it may take its time.
+    /// A panic in it becomes the page that says so.
+    pub async fn ask<T, F>(&self, reader: &Reader, work: F) -> Result<T, Fault>
+    where
+        F: FnOnce(&Office) -> T + Send + 'static,
+        T: Send + 'static,
+    {
+        let office = self.office.clone();
+        let done = tokio::task::spawn_blocking(move || work(&office)).await;
+        done.map_err(|_| Fault::broken(reader))
+    }
+}

@@ -1,0 +1,84 @@
+//! The frame around every page.
+
+use crate::{Reader, assets};
+use maud::{DOCTYPE, Markup, html};
+
+/// Which of the main places a page belongs to.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Here {
+    /// What needs a person.
+    Today,
+    /// The register.
+    Palms,
+    /// Files in.
+    Import,
+    /// Where figures come from.
+    Sources,
+    /// Cautions.
+    About,
+    /// Language and units.
+    Settings,
+    /// None of them.
+    Elsewhere,
+}
+
+const PLACES: [(Here, &str, &str); 6] = [
+    (Here::Today, "/", "common-today"),
+    (Here::Palms, "/palms", "common-palms"),
+    (Here::Import, "/import", "common-import"),
+    (Here::Sources, "/sources", "common-sources"),
+    (Here::About, "/about", "common-about"),
+    (Here::Settings, "/settings", "common-settings"),
+];
+
+/// A whole page: head, bar, content, foot. `title` is plain text; it is set before the product's name.
+pub fn page(reader: &Reader, here: Here, title: &str, content: Markup) -> Markup {
+    html! {
+        (DOCTYPE)
+        html lang=(reader.words.lang().tag()) {
+            head {
+                meta charset="utf-8";
+                meta name="viewport" content="width=device-width, initial-scale=1";
+                meta name="theme-color" content="#183d24";
+                title { (title) " · " (reader.say("product")) }
+                link rel="stylesheet" href=(assets::address("spearleaf.css"));
+                link rel="icon" type="image/svg+xml" href=(assets::address("leaf.svg"));
+                script src=(assets::address("crown.js")) defer {}
+                script src=(assets::address("forms.js")) defer {}
+            }
+            body {
+                a.skip href="#content" { (reader.say("common-skip")) }
+                (bar(reader, here))
+                main #content tabindex="-1" { (content) }
+                (foot(reader, here))
+            }
+        }
+    }
+}
+
+fn bar(reader: &Reader, here: Here) -> Markup {
+    html! {
+        header.bar {
+            a.mark href="/" { (reader.say("product")) }
+            nav aria-label=(reader.say("common-nav")) { (places(reader, here, &PLACES[..3])) }
+        }
+        @if reader.demo { p.demo data-testid="demo" { (reader.say("common-demo")) } }
+    }
+}
+
+fn foot(reader: &Reader, here: Here) -> Markup {
+    html! {
+        footer {
+            p { (reader.say("common-closing")) }
+            nav aria-label=(reader.say("common-more")) { (places(reader, here, &PLACES[3..])) }
+        }
+    }
+}
+
+fn places(reader: &Reader, here: Here, places: &[(Here, &str, &str)]) -> Markup {
+    html! {
+        @for (place, href, label) in places {
+            a href=(href) aria-current=[(*place == here).then_some("page")] { (reader.say(label)) }
+        }
+    }
+}
