@@ -1,1 +1,107 @@
 //! What a person typed into a form, checked into entries.
+//!
+//! A form keeps what was typed ([`Typed`]); checking gives model values or [`Trouble`]s, each at its field.
+//! A trouble that may be confirmed has the severity `Caution`; ticking its box (see [`confirm_name`]) lets it pass.
+
+mod field;
+mod hold;
+mod inspection;
+mod length;
+mod palm;
+mod resend;
+mod spiral;
+
+pub use hold::{HOLD_REASONS, hold, lift, remove};
+pub use inspection::{About, MOST_FRONDS, inspection, typed_inspection};
+pub use length::{read_length, write_length};
+pub use palm::{Register, palm, typed_palm};
+pub use resend::{Resent, resent};
+pub use spiral::{PLACES, new_by_spiral, spiral_numbers};
+
+use model::{Finding, Severity};
+use std::collections::BTreeMap;
+
+/// Text as it was typed, by field name. A field that is absent and a field that is empty are the same: nothing typed.
+#[derive(Clone, Default, PartialEq, Debug)]
+pub struct Typed(BTreeMap<String, String>);
+
+impl Typed {
+    /// From the pairs of a sent form; a name sent twice keeps its last value.
+    pub fn of<N: Into<String>, V: Into<String>>(pairs: impl IntoIterator<Item = (N, V)>) -> Typed {
+        Typed(pairs.into_iter().map(|(name, value)| (name.into(), value.into())).collect())
+    }
+
+    /// What was typed into a field, without the blanks around it; empty if nothing was.
+    pub fn get(&self, name: &str) -> &str {
+        self.0.get(name).map_or("", |value| value.trim())
+    }
+
+    /// Writes a field.
+    pub fn set(&mut self, name: &str, value: impl Into<String>) {
+        self.0.insert(name.to_owned(), value.into());
+    }
+
+    /// Whether anything was typed into any of these fields.
+    pub fn any(&self, names: &[&str]) -> bool {
+        names.iter().any(|name| !self.get(name).is_empty())
+    }
+
+    /// Whether the box that confirms this finding was ticked.
+    pub fn confirms(&self, finding: &Finding) -> bool {
+        !self.get(&confirm_name(finding.code)).is_empty()
+    }
+}
+
+/// Name of the box which, ticked, lets a finding of this code pass.
+pub fn confirm_name(code: &str) -> String {
+    format!("confirm-{code}")
+}
+
+/// Something about one field.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Trouble {
+    /// Name of the field; empty when it is about the whole form.
+    pub field: &'static str,
+    /// What is wrong and what to do.
+    pub finding: Finding,
+}
+
+impl Trouble {
+    /// Whether the person may say "yes, I mean it".
+    pub fn may_confirm(&self) -> bool {
+        self.finding.severity < Severity::Refuse
+    }
+}
+
+/// The troubles of one form while it is being checked.
+#[derive(Default)]
+struct Troubles(Vec<Trouble>);
+
+impl Troubles {
+    /// Something that must be put right.
+    fn refuse(&mut self, field: &'static str, code: &'static str) {
+        self.add(field, Finding::new(code, Severity::Refuse));
+    }
+
+    /// A finding at a field.
+    fn add(&mut self, field: &'static str, finding: Finding) {
+        self.0.push(Trouble { field, finding });
+    }
+
+    /// Something that may be meant; passes once it is confirmed.
+    fn ask(&mut self, typed: &Typed, field: &'static str, finding: Finding) {
+        if !typed.confirms(&finding) {
+            self.add(field, finding);
+        }
+    }
+
+    /// The value, if nothing stands against it.
+    fn or<T>(self, value: T) -> Result<T, Vec<Trouble>> {
+        if self.0.is_empty() { Ok(value) } else { Err(self.0) }
+    }
+}
+
+#[cfg(test)]
+pub(crate) fn codes<T: std::fmt::Debug>(result: Result<T, Vec<Trouble>>) -> Vec<(&'static str, &'static str)> {
+    result.expect_err("should be refused").iter().map(|t| (t.field, t.finding.code)).collect()
+}
