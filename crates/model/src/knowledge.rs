@@ -1,9 +1,128 @@
-//! The embedded knowledge tables.
+//! The embedded knowledge tables: species, names, rules, cautions, climates and the sources of it all.
+//!
+//! The files under `knowledge/` of the repository are compiled in, so there is nothing to find or to lose at run
+//! time. Parsing happens once, at first use. What a table does not say stays absent here.
+
+mod check;
+mod facts;
+mod load;
+mod names;
+mod rows;
+mod tables;
+mod traits;
+
+pub use check::check;
+pub use load::Flaw;
+pub use names::Named;
+pub use rows::{Genus, HowSeen, Place, RuleRow, SafetyRow, Source, Synonym};
+pub use tables::Tables;
+
+use crate::math;
 use crate::species::Species;
+use names::Names;
+use std::collections::BTreeMap;
+use std::sync::OnceLock;
 
 /// All tables, parsed once.
 #[derive(Debug, Default)]
 pub struct Knowledge {
     /// Species, by name order.
     pub species: Vec<Species>,
+    /// Other botanical names, by name order.
+    pub synonyms: Vec<Synonym>,
+    /// What is recalled of whole genera, by name order.
+    pub genera: Vec<Genus>,
+    /// Pruning rules, in the order of the file.
+    pub rules: Vec<RuleRow>,
+    /// Cautions and their figures, in the order of the file.
+    pub safety: Vec<SafetyRow>,
+    /// Places with monthly means, in the order of the file.
+    pub places: Vec<Place>,
+    /// Sources, in the order of the file.
+    pub sources: Vec<Source>,
+    source_at: BTreeMap<String, usize>,
+    rule_at: BTreeMap<String, usize>,
+    safety_at: BTreeMap<String, usize>,
+    names: Names,
+}
+
+impl Knowledge {
+    /// The tables compiled into this program.
+    pub fn embedded() -> &'static Knowledge {
+        static EMBEDDED: OnceLock<Knowledge> = OnceLock::new();
+        EMBEDDED.get_or_init(|| Knowledge::from_tables(&Tables::embedded()).0)
+    }
+
+    /// Reads tables; what cannot be read is left out and reported. [`check`] says what else is wrong with them.
+    pub fn from_tables(tables: &Tables) -> (Knowledge, Vec<Flaw>) {
+        load::load(tables)
+    }
+
+    /// Looks a name up as a keeper writes it: any case, any spacing, with or without an author or a cultivar behind
+    /// it, botanical or English. Never guesses: a name that is not known is answered with the nearest ones.
+    pub fn species_named(&self, name: &str) -> Named<'_> {
+        self.names.find(&self.species, name)
+    }
+
+    /// All species of a genus, by name order.
+    pub fn relatives(&self, genus: &str) -> Vec<&Species> {
+        let wanted = genus.trim();
+        self.species
+            .iter()
+            .filter(|s| s.genus().eq_ignore_ascii_case(wanted))
+            .collect()
+    }
+
+    /// The source with this key, or with this key among its other keys.
+    pub fn source(&self, key: &str) -> Option<&Source> {
+        self.source_at.get(key).map(|&i| &self.sources[i])
+    }
+
+    /// The pruning rule with this key.
+    pub fn rule(&self, key: &str) -> Option<&RuleRow> {
+        self.rule_at.get(key).map(|&i| &self.rules[i])
+    }
+
+    /// The caution with this key.
+    pub fn safety(&self, key: &str) -> Option<&SafetyRow> {
+        self.safety_at.get(key).map(|&i| &self.safety[i])
+    }
+
+    /// The nearest place with monthly means, and how far it is in kilometres along the earth's surface (sphere of
+    /// 6,371 km). `None` if the position is not one. Whether that is near enough is for the caller to say.
+    pub fn climate_near(&self, lat: f64, lon: f64) -> Option<(&Place, f64)> {
+        if !(lat.abs() <= 90.0 && lon.abs() <= 180.0) {
+            return None;
+        }
+        self.places
+            .iter()
+            .map(|place| {
+                (
+                    place,
+                    distance_km((lat, lon), (place.position.lat, place.position.lon)),
+                )
+            })
+            .min_by(|a, b| a.1.total_cmp(&b.1))
+    }
+}
+
+/// Great-circle distance by the haversine formula.
+fn distance_km(a: (f64, f64), b: (f64, f64)) -> f64 {
+    let half = |degrees: f64| math::sin(degrees.to_radians() / 2.0);
+    let (north, east) = (half(b.0 - a.0), half(b.1 - a.1));
+    let h = north * north + math::cos(a.0.to_radians()) * math::cos(b.0.to_radians()) * east * east;
+    let h = h.clamp(0.0, 1.0);
+    6_371.0 * 2.0 * math::atan2(h.sqrt(), (1.0 - h).sqrt())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::distance_km;
+
+    #[test]
+    fn a_degree_of_latitude_is_about_111_km() {
+        // One degree of a great circle of 6,371 km radius: 2 pi 6371 / 360 = 111.195 km.
+        assert!((distance_km((10.0, 20.0), (11.0, 20.0)) - 111.195).abs() < 1e-3);
+        assert!((distance_km((0.0, 0.0), (0.0, 180.0)) - 20_015.087).abs() < 1e-2);
+    }
 }

@@ -1,0 +1,38 @@
+//! The table files as text.
+
+/// The text of every table. [`Tables::embedded`] is what the program was built with; tests seed faults into copies.
+#[derive(Clone, Copy, Debug)]
+pub struct Tables<'a> {
+    /// `palmtraits.csv`: one line a species, figures of descriptions.
+    pub palmtraits: &'a str,
+    /// `species.csv`: one line a fact, for the species worked through by hand.
+    pub species: &'a str,
+    /// `synonyms.csv`: other botanical names.
+    pub synonyms: &'a str,
+    /// `genera.csv`: leaf form and crownshaft of whole genera, from memory.
+    pub genera: &'a str,
+    /// `pruning_rules.csv`.
+    pub rules: &'a str,
+    /// `safety.csv`.
+    pub safety: &'a str,
+    /// `climate_normals.csv`.
+    pub climate: &'a str,
+    /// `sources.csv`.
+    pub sources: &'a str,
+}
+
+impl Tables<'static> {
+    /// The tables compiled in.
+    pub fn embedded() -> Tables<'static> {
+        Tables {
+            palmtraits: include_str!("../../../../knowledge/palmtraits.csv"),
+            species: include_str!("../../../../knowledge/species.csv"),
+            synonyms: include_str!("../../../../knowledge/synonyms.csv"),
+            genera: include_str!("../../../../knowledge/genera.csv"),
+            rules: include_str!("../../../../knowledge/pruning_rules.csv"),
+            safety: include_str!("../../../../knowledge/safety.csv"),
+            climate: include_str!("../../../../knowledge/climate_normals.csv"),
+            sources: include_str!("../../../../knowledge/sources.csv"),
+        }
+    }
+}
