@@ -82,6 +82,20 @@ impl Moment {
     pub fn day(self) -> Day {
         Day(self.0.div_euclid(86_400_000) as i32)
     }
+
+    /// Reads a date and time with offset (RFC 3339), to the millisecond.
+    pub fn parse(text: &str) -> Option<Moment> {
+        text.parse::<jiff::Timestamp>().ok().map(|stamp| Moment(stamp.as_millisecond()))
+    }
+}
+
+/// RFC 3339 in UTC, e.g. `2026-03-02T09:30:00Z`. Years -9999 to 9999; beyond that, the nearest end.
+impl fmt::Display for Moment {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let (first, last) = (jiff::Timestamp::MIN.as_millisecond(), jiff::Timestamp::MAX.as_millisecond());
+        let stamp = jiff::Timestamp::from_millisecond(self.0.clamp(first, last)).map_err(|_| fmt::Error)?;
+        write!(f, "{stamp}")
+    }
 }
 
 #[cfg(test)]
@@ -105,5 +119,14 @@ mod tests {
     fn moments_know_their_day() {
         assert_eq!(Moment(-1).day(), Day(-1));
         assert_eq!(Moment::at_midnight(Day(5)).day(), Day(5));
+    }
+
+    #[test]
+    fn moments_print_and_parse() {
+        let moment = Moment::parse("2026-03-02T09:30:00.250+01:00").unwrap();
+        assert_eq!(moment.to_string(), "2026-03-02T08:30:00.25Z");
+        assert_eq!(Moment::parse(&moment.to_string()), Some(moment));
+        assert_eq!(Moment::parse("2026-03-02"), None);
+        assert!(Moment(i64::MAX).to_string().starts_with("9999-"));
     }
 }
