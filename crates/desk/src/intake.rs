@@ -36,6 +36,9 @@ pub use refused_file::RefusedFile;
 
 use model::Finding;
 
+#[cfg(test)]
+mod tests;
+
 /// What a reader can say about its file besides the rows.
 pub trait About {
     /// Header cells as they came.

@@ -15,13 +15,20 @@ pub fn date(col: Col, cell: &str) -> Result<Option<Day>, Fault> {
     if cell.is_empty() {
         return Ok(None);
     }
-    let day = Day::parse(cell).ok_or_else(|| {
-        Fault::cell("intake-bad-date", col.name, cell).with("offer", Arg::Text(offer_dates(cell)))
-    })?;
+    let day = Day::parse(cell).ok_or_else(|| bad_date(col, cell))?;
     if day.ymd().0 < 1800 {
         return Err(Fault::cell("intake-date-too-old", col.name, cell));
     }
     Ok(Some(day))
+}
+
+fn bad_date(col: Col, cell: &str) -> Fault {
+    match offer_dates(cell) {
+        offer if offer.is_empty() => Fault::cell("intake-bad-date", col.name, cell),
+        offer => {
+            Fault::cell("intake-bad-date-offer", col.name, cell).with("offer", Arg::Text(offer))
+        }
+    }
 }
 
 /// What a date written another way may have meant: both readings where day and month cannot be told apart.
@@ -80,7 +87,7 @@ pub fn number(col: Col, cell: &str, low: f64, high: f64) -> Result<Option<f64>, 
         .all(|b| b.is_ascii_digit() || b"+-.eE".contains(&b));
     let value = cell.parse::<f64>().ok().filter(|v| plain && v.is_finite());
     let Some(value) = value else {
-        let code = if cell.replace(',', ".").parse::<f64>().is_ok() {
+        let code = if cell.contains(',') && cell.replace(',', "").parse::<f64>().is_ok() {
             "intake-decimal-comma"
         } else {
             "intake-not-number"

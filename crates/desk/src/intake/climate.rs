@@ -53,7 +53,10 @@ impl<R: Read> ClimateReader<R> {
         let t = &self.table;
         let site = cells::text(self.site, t.cell(self.site))?;
         let cell = t.cell(self.month);
-        let month = cells::whole(self.month, cell, 12)?.filter(|m| *m >= 1);
+        let month = cells::whole(self.month, cell, 12)
+            .ok()
+            .flatten()
+            .filter(|m| *m >= 1);
         let month = month.ok_or_else(|| Fault::cell("intake-bad-month", "month", cell))? as u8;
         let [mean, min, max] = self
             .temperatures

@@ -139,8 +139,11 @@ impl<'k, R: Read> InspectionReader<'k, R> {
         } else {
             None
         };
-        let fault = Fault::cell("intake-unknown-palm", "tag", tag);
-        Err(fault.with("offer", Arg::Text(offer.unwrap_or_default().to_owned())))
+        Err(match offer {
+            None => Fault::cell("intake-unknown-palm", "tag", tag),
+            Some(near) => Fault::cell("intake-unknown-palm-near", "tag", tag)
+                .with("offer", Arg::Text(near.to_owned())),
+        })
     }
 
     fn stem(&self, palm: KnownPalm) -> Result<u16, Fault> {

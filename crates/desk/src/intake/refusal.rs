@@ -1,5 +1,6 @@
 //! What is said of a row or a file that cannot be taken.
 
+use crate::measure::Measure;
 use model::{Arg, Finding, Severity};
 
 /// A row that was taken.
@@ -34,7 +35,7 @@ pub struct Refusal {
     /// The cell as it came, at most [`FOUND_SHOWN`] characters of it; empty where no cell is to blame.
     pub found: String,
     /// Code and arguments of what was expected; `found` and `column` are among the arguments.
-    pub finding: Finding,
+    pub finding: Box<Finding>,
     /// The whole row as it came, so that it can be written out and mended; empty for files.
     pub record: Vec<String>,
 }
@@ -50,9 +51,29 @@ impl Refusal {
             line,
             column: String::new(),
             found: String::new(),
-            finding,
+            finding: Box::new(finding),
             record: Vec::new(),
         }
+    }
+
+    /// The refusal in words: file, line, column, what was found, what was expected.
+    pub fn say(&self, file: &str, measure: &Measure) -> String {
+        let words = measure.words;
+        let key = match (self.line, self.column.as_str()) {
+            (0, _) => "intake-where-file",
+            (_, "") => "intake-where-line",
+            _ => "intake-where-cell",
+        };
+        let at = [
+            ("file", file.to_owned().into()),
+            ("line", self.line.to_string().into()),
+            ("column", self.column.clone().into()),
+        ];
+        let (place, what) = (words.text(key, &at), measure.finding(&self.finding));
+        words.text(
+            "intake-refused",
+            &[("where", place.into()), ("what", what.into())],
+        )
     }
 
     /// Refuses one row.
@@ -81,7 +102,7 @@ pub struct Fault {
     /// The cell, shortened.
     pub found: String,
     /// Code and arguments.
-    pub finding: Finding,
+    pub finding: Box<Finding>,
 }
 
 impl Fault {
@@ -94,7 +115,7 @@ impl Fault {
         Fault {
             column,
             found,
-            finding,
+            finding: Box::new(finding),
         }
     }
 

@@ -154,9 +154,9 @@ impl<R: Read> Table<R> {
         }
         if self.records.delimiter() != b',' {
             let name = if self.records.delimiter() == b';' {
-                "semicolon"
+                "intake-semicolon"
             } else {
-                "tab"
+                "intake-tab"
             };
             out.push(
                 Finding::new("intake-separator", Severity::Info).with("separator", Arg::Code(name)),
@@ -197,10 +197,17 @@ fn missing(line: u64, names: &[String], layout: &Layout) -> Result<(), Refusal> 
         return Ok(());
     };
     let near = nearest_header(names, first, layout);
-    let finding = Finding::new("intake-missing-columns", Severity::Refuse)
+    let code = if near.is_some() {
+        "intake-missing-columns-near"
+    } else {
+        "intake-missing-columns"
+    };
+    let mut finding = Finding::new(code, Severity::Refuse)
         .with("columns", Arg::Text(lacking.join(", ")))
-        .with("found", Arg::Text(shorten(&names.join(", "))))
-        .with("near", Arg::Text(near.map(shorten).unwrap_or_default()));
+        .with("found", Arg::Text(shorten(&names.join(", "))));
+    if let Some(near) = near {
+        finding = finding.with("near", Arg::Text(shorten(near)));
+    }
     let mut refusal = Refusal::file(line, finding);
     refusal.column = (*first).to_owned();
     Err(refusal)
