@@ -8,14 +8,18 @@ mod hold;
 mod inspection;
 mod length;
 mod palm;
-mod resend;
+mod save;
 mod spiral;
+mod thread;
 
 pub use hold::{HOLD_REASONS, hold, lift, remove};
 pub use inspection::{About, MOST_FRONDS, inspection, typed_inspection};
 pub use length::{read_length, write_length};
 pub use palm::{Register, palm, typed_palm};
-pub use resend::{Resent, resent};
+pub use save::{
+    Stop, entry_id, look_of, nearest, new_palm, save_hold, save_inspection, save_lift, save_palm, save_removal,
+    withdraw_inspection,
+};
 pub use spiral::{PLACES, new_by_spiral, spiral_numbers};
 
 use model::{Finding, Severity};

@@ -39,12 +39,17 @@ pub fn lift(typed: &Typed, hold: EntryId) -> Result<Body, Vec<Trouble>> {
 
 /// Checks the form that takes a palm off the register: it says why.
 pub fn remove(typed: &Typed, palm: PalmId) -> Result<Body, Vec<Trouble>> {
+    Ok(Body::PalmRemoved { palm, why: why(typed)? })
+}
+
+/// The reason without which nothing is taken off or back.
+pub(super) fn why(typed: &Typed) -> Result<String, Vec<Trouble>> {
     let mut fields = Fields::of(typed);
     let why = fields.text("why");
     if why.is_empty() {
-        fields.refuse("why", "form-remove-why-missing");
+        fields.refuse("why", "form-why-missing");
     }
-    fields.or(Body::PalmRemoved { palm, why })
+    fields.or(why)
 }
 
 #[cfg(test)]
@@ -74,7 +79,7 @@ mod tests {
     fn lifting_and_removing_say_why() {
         let hold = EntryId(Uuid::nil());
         assert_eq!(codes(lift(&Typed::default(), hold)), [("note", "form-lift-note-missing")]);
-        assert_eq!(codes(remove(&Typed::default(), PALM)), [("why", "form-remove-why-missing")]);
+        assert_eq!(codes(remove(&Typed::default(), PALM)), [("why", "form-why-missing")]);
         let typed = Typed::of([("note", "flown"), ("why", "felled")]);
         assert_eq!(lift(&typed, hold), Ok(Body::HoldLifted { hold, note: "flown".into() }));
         assert_eq!(remove(&typed, PALM), Ok(Body::PalmRemoved { palm: PALM, why: "felled".into() }));
