@@ -6,7 +6,7 @@
 //! row (64 KiB) and, for doubled tags and doubled days, by one small key per row.
 //!
 //! ```
-//! use desk::intake::PalmReader;
+//! use spearleaf_desk::intake::PalmReader;
 //! let file = "tag,species,stems\nA-1,Sabal palmetto,1\nA-2,Sabal palmetto,-3\n";
 //! let rows: Vec<_> = PalmReader::open(file.as_bytes()).unwrap().collect();
 //! assert_eq!(rows[0].as_ref().unwrap().value.tag, "A-1");
