@@ -17,8 +17,12 @@ pub enum Explanation {
 
 impl Explanation {
     /// All, in the order of the columns of `readings.csv`.
-    pub const ALL: [Explanation; 4] =
-        [Explanation::Ageing, Explanation::Move, Explanation::Hunger, Explanation::Decline];
+    pub const ALL: [Explanation; 4] = [
+        Explanation::Ageing,
+        Explanation::Move,
+        Explanation::Hunger,
+        Explanation::Decline,
+    ];
 
     /// The word in files and message keys.
     pub fn key(self) -> &'static str {
@@ -64,7 +68,11 @@ pub struct Cut {
 
 impl Cut {
     /// Nothing taken.
-    pub const NONE: Cut = Cut { green: 0, yellowing: 0, brown: 0 };
+    pub const NONE: Cut = Cut {
+        green: 0,
+        yellowing: 0,
+        brown: 0,
+    };
 
     /// Live fronds taken: green and yellowing.
     pub fn live(self) -> u32 {

@@ -22,8 +22,18 @@ pub struct StemCase {
 
 impl StemCase {
     /// The case of one stem of a palm. `inspections` may hold other stems and any order.
-    pub fn of(palm: &Palm, stem: u16, inspections: &[Inspection], prior: Prior, climate: Option<&Climate>) -> StemCase {
-        let mut own: Vec<Inspection> = inspections.iter().filter(|i| i.stem == stem).cloned().collect();
+    pub fn of(
+        palm: &Palm,
+        stem: u16,
+        inspections: &[Inspection],
+        prior: Prior,
+        climate: Option<&Climate>,
+    ) -> StemCase {
+        let mut own: Vec<Inspection> = inspections
+            .iter()
+            .filter(|i| i.stem == stem)
+            .cloned()
+            .collect();
         own.sort_by_key(|i| i.date);
         StemCase {
             prior,

@@ -1,0 +1,141 @@
+//! The loss between the last two looks against what each explanation would make, and the tripwire for the next.
+
+use crate::answer::{Cut, Explanation, LossReading, Tripwire};
+use crate::case::StemCase;
+use crate::lanes::WIDTH;
+use crate::prior::Hang;
+use crate::quantile::CountMixture;
+use crate::reading::{Reading, posterior};
+use crate::refine::Batch;
+use crate::track::{Event, Timeline};
+use crate::weigh::{SIZE_BROWN, STRAY};
+use model::{Day, Inspection};
+
+/// A loss this improbable in an ordinary palm makes somebody call.
+pub const ALARM_PROBABILITY: f64 = 0.05;
+
+/// The loss reading, weighed without the last look (which is what it judges).
+pub(crate) fn reading(
+    case: &StemCase,
+    line: &Timeline,
+    batches: &[Batch],
+    prior: [f64; 4],
+) -> Option<LossReading> {
+    let last = line.looks.checked_sub(1)?;
+    let since = start_of_stretch(case, line, last)?;
+    let mut expected = [None; 4];
+    let mut log_evidence = [f64::NEG_INFINITY; 4];
+    let mut weights = Vec::with_capacity(batches.len());
+    for batch in batches {
+        let (log, relative, _) = batch.evidence(true);
+        log_evidence[batch.kind.index()] = log;
+        let mix = CountMixture::of(losses(batch, &relative, 1.0), SIZE_BROWN as i32);
+        expected[batch.kind.index()] = Some((mix.quantile(0.05), mix.quantile(0.95)));
+        weights.push(relative);
+    }
+    let share = posterior(prior, log_evidence);
+    let ordinary = CountMixture::of(
+        batches
+            .iter()
+            .zip(&weights)
+            .filter(|(b, _)| is_ordinary(b.kind))
+            .flat_map(|(batch, relative)| {
+                let sum: f64 = relative.iter().flatten().sum();
+                losses(batch, relative, share[batch.kind.index()] / sum)
+            }),
+        SIZE_BROWN as i32,
+    );
+    let lost = counted_loss(case, line, last);
+    Some(LossReading {
+        since,
+        until: case.inspections[last].date,
+        lost,
+        expected,
+        ordinary: (ordinary.quantile(0.05), ordinary.quantile(0.95)),
+        tail_probability: lost.map(|l| ordinary.at_least(l)),
+    })
+}
+
+fn is_ordinary(kind: Explanation) -> bool {
+    matches!(kind, Explanation::Ageing | Explanation::Move)
+}
+
+fn losses<'a>(
+    batch: &'a Batch,
+    relative: &'a [[f64; WIDTH]],
+    scale: f64,
+) -> impl Iterator<Item = (f64, f64)> + Clone + 'a {
+    batch
+        .weighed
+        .iter()
+        .zip(relative)
+        .flat_map(move |(row, w)| {
+            (0..WIDTH).map(move |i| (row.lost[i].max(0.0) + STRAY, w[i] * scale))
+        })
+}
+
+/// The day of the look or cleaning before the last look.
+fn start_of_stretch(case: &StemCase, line: &Timeline, last: usize) -> Option<Day> {
+    let before = last.checked_sub(1).map(|k| case.inspections[k].date);
+    let cleaned = cleaned_before_last(case, line, last);
+    before.max(cleaned)
+}
+
+fn cleaned_before_last(case: &StemCase, line: &Timeline, last: usize) -> Option<Day> {
+    let known = line.events.iter().any(|(_, e)| *e == Event::Cleaned);
+    case.last_cleaned_on
+        .filter(|c| known && *c < case.inspections[last].date)
+}
+
+/// Fronds lost as the counts tell: new fronds less the gain in live ones where both were counted, else the dead ones
+/// that have come on (which misses those that fell, so only where they hang).
+fn counted_loss(case: &StemCase, line: &Timeline, last: usize) -> Option<f64> {
+    let look = &case.inspections[last];
+    let before = last.checked_sub(1).map(|k| &case.inspections[k]);
+    let cleaned =
+        cleaned_before_last(case, line, last).filter(|c| before.is_none_or(|b| *c >= b.date));
+    if let (Some(before), None) = (before, cleaned) {
+        if let (Some(new), Some(live), Some(live_before)) =
+            (look.new_leaves, look.live(), before.live())
+        {
+            return Some(
+                (f64::from(new)
+                    - (f64::from(live) - (f64::from(live_before) - taken_live(before))))
+                .max(0.0),
+            );
+        }
+    }
+    if matches!(case.prior.hang, Hang::Falls { .. }) {
+        return None;
+    }
+    let on = f64::from(look.brown?);
+    if cleaned.is_some() {
+        return Some(on);
+    }
+    let left = f64::from(before?.brown?) - f64::from(before?.removed.brown.unwrap_or(0));
+    Some((on - left.max(0.0)).max(0.0))
+}
+
+fn taken_live(look: &Inspection) -> f64 {
+    f64::from(look.removed.green.unwrap_or(0) + look.removed.yellowing.unwrap_or(0))
+}
+
+impl Reading {
+    /// The smallest count of further losses from the last inspection (or today without any) to `by` that ageing and
+    /// move together would reach with less than 5 % probability.
+    pub fn tripwire(&self, by: Day) -> Tripwire {
+        let crowns = self.crowns(Cut::NONE, &[by.max(self.as_of)]).remove(0);
+        let lost = self
+            .rows
+            .iter()
+            .zip(&crowns)
+            .filter(|(row, _)| is_ordinary(row.kind))
+            .flat_map(|(row, crown)| {
+                (0..WIDTH).map(move |i| (crown.lost[i].max(0.0) + STRAY, row.weight[i]))
+            });
+        Tripwire {
+            count: CountMixture::of(lost, SIZE_BROWN as i32).rare_from(ALARM_PROBABILITY),
+            by,
+        }
+    }
+}

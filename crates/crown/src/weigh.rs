@@ -1,0 +1,116 @@
+//! Counts against crowns: how likely is what was counted.
+//!
+//! live ~ normal(live, 0.7 + 0.03 live); yellowing ~ negative binomial of size 6; brown ~ negative binomial of size 8;
+//! new ~ normal(births, 0.6); all assumed. A negative binomial's mean is raised by [`STRAY`]: a torn or spotted frond
+//! gets counted now and then. Terms that are the same for every crown are left out. A missing count drops out.
+
+use crate::answer::Explanation;
+use crate::case::StemCase;
+use crate::explain::Params;
+use crate::lanes::{Lanes, WIDTH};
+use crate::track::{Crown, Timeline, Watch, run, yellowing};
+use model::{Inspection, math};
+
+/// Size of the negative binomial of a yellowing count (assumed).
+pub const SIZE_YELLOWING: f64 = 6.0;
+/// Size of the negative binomial of a count of dead fronds (assumed).
+pub const SIZE_BROWN: f64 = 8.0;
+/// Added to the mean of a count of yellowing or dead fronds (assumed).
+pub const STRAY: f64 = 0.15;
+/// Standard deviation of a count of new fronds (assumed).
+pub const SD_NEW: f64 = 0.6;
+
+/// Standard deviation of a live count (assumed).
+#[inline(always)]
+pub fn sd_live(live: f64) -> f64 {
+    0.7 + 0.03 * live
+}
+
+/// A row's log-likelihood and what the loss reading needs of it.
+#[derive(Clone)]
+pub(crate) struct Weighed {
+    /// Log-likelihood of all looks.
+    pub all: Lanes,
+    /// Log-likelihood without the last look.
+    pub before: Lanes,
+    /// Deaths in the stretch that ends with the last look.
+    pub lost: Lanes,
+}
+
+/// Runs a row and weighs it against every look.
+pub(crate) fn weigh(kind: Explanation, line: &Timeline, case: &StemCase, p: &Params) -> Weighed {
+    let zero = [0.0; WIDTH];
+    let mut scale = Scale {
+        kind,
+        line,
+        case,
+        p,
+        out: Weighed {
+            all: zero,
+            before: zero,
+            lost: zero,
+        },
+    };
+    if line.looks > 0 {
+        run(kind, line, case, p, &mut scale);
+    }
+    scale.out
+}
+
+struct Scale<'a> {
+    kind: Explanation,
+    line: &'a Timeline,
+    case: &'a StemCase,
+    p: &'a Params,
+    out: Weighed,
+}
+
+impl Watch for Scale<'_> {
+    fn look(&mut self, k: usize, t: f64, crown: &Crown, brown_known: bool) {
+        let look = &self.case.inspections[k];
+        self.out.before = self.out.all;
+        self.out.lost = crown.lost;
+        let all = &mut self.out.all;
+        if look.yellowing.is_some() || look.green.is_some() {
+            let yellow = yellowing(self.kind, self.line, self.p, crown, t);
+            counted_live(all, look, crown, &yellow);
+            if let Some(count) = look.yellowing {
+                negative_binomial(all, f64::from(count), &yellow, SIZE_YELLOWING);
+            }
+        }
+        if let (Some(count), true) = (look.brown, brown_known) {
+            negative_binomial(all, f64::from(count), &crown.brown, SIZE_BROWN);
+        }
+        if let (Some(count), true) = (look.new_leaves, k > 0) {
+            for i in 0..WIDTH {
+                let off = (f64::from(count) - crown.born[i]) / SD_NEW;
+                all[i] -= 0.5 * off * off;
+            }
+        }
+    }
+}
+
+/// The live count, or the green count alone where yellowing was not counted.
+#[inline(always)]
+fn counted_live(all: &mut Lanes, look: &Inspection, crown: &Crown, yellow: &Lanes) {
+    let Some(green) = look.green.map(f64::from) else {
+        return;
+    };
+    let (count, share) = match look.yellowing {
+        Some(y) => (green + f64::from(y), 0.0),
+        None => (green, 1.0),
+    };
+    for i in 0..WIDTH {
+        let sd = sd_live(crown.live[i]);
+        let off = (count - (crown.live[i] - share * yellow[i])) / sd;
+        all[i] -= 0.5 * off * off + math::ln_quick(sd);
+    }
+}
+
+#[inline(always)]
+fn negative_binomial(all: &mut Lanes, count: f64, mean: &Lanes, size: f64) {
+    for i in 0..WIDTH {
+        let mean = mean[i] + STRAY;
+        all[i] += count * math::ln_quick(mean) - (count + size) * math::ln_quick(mean + size);
+    }
+}
