@@ -1,6 +1,7 @@
 //! Values that know where they come from.
 
 use core::fmt;
+use std::borrow::Cow;
 
 /// How a value is known. Shown wherever the value is shown.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
@@ -19,12 +20,17 @@ pub enum Basis {
 
 /// Key of a row of `knowledge/sources.csv`.
 #[derive(Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
-pub struct SourceKey(pub String);
+pub struct SourceKey(pub Cow<'static, str>);
 
 impl SourceKey {
     /// A key from its text.
     pub fn new(key: &str) -> SourceKey {
-        SourceKey(key.to_owned())
+        SourceKey(Cow::Owned(key.to_owned()))
+    }
+
+    /// A key written in the code itself; costs nothing.
+    pub const fn fixed(key: &'static str) -> SourceKey {
+        SourceKey(Cow::Borrowed(key))
     }
 }
 
@@ -48,16 +54,28 @@ pub struct Sourced<T> {
 impl<T> Sourced<T> {
     /// An assumed value: no source.
     pub fn assumed(value: T) -> Sourced<T> {
-        Sourced { value, basis: Basis::Assumed, sources: Vec::new() }
+        Sourced {
+            value,
+            basis: Basis::Assumed,
+            sources: Vec::new(),
+        }
     }
 
     /// The keeper's own value.
     pub fn keeper(value: T) -> Sourced<T> {
-        Sourced { value, basis: Basis::Keeper, sources: Vec::new() }
+        Sourced {
+            value,
+            basis: Basis::Keeper,
+            sources: Vec::new(),
+        }
     }
 
     /// The same knowledge about a derived value.
     pub fn map<U>(self, f: impl FnOnce(T) -> U) -> Sourced<U> {
-        Sourced { value: f(self.value), basis: self.basis, sources: self.sources }
+        Sourced {
+            value: f(self.value),
+            basis: self.basis,
+            sources: self.sources,
+        }
     }
 }

@@ -57,7 +57,20 @@ pub enum Occurs {
     Always,
 }
 
-/// What is on the petiole.
+/// How a species grows. Absent means unknown.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
+pub struct Growth {
+    /// Climbs with the help of other plants.
+    pub climbing: Option<Occurs>,
+    /// No stem shows above ground.
+    pub acaulescent: Option<Occurs>,
+    /// The stem stands upright.
+    pub erect: Option<Occurs>,
+    /// Spines on the stem.
+    pub stem_armed: Option<bool>,
+}
+
+/// What is sharp where hands go: on the petiole, at the leaf base or in the sheath.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub enum Armature {
     /// Nothing sharp.
@@ -82,7 +95,10 @@ pub struct Range {
 impl Range {
     /// A range with both ends known.
     pub fn between(low: f64, high: f64) -> Range {
-        Range { low: Some(low), high }
+        Range {
+            low: Some(low),
+            high,
+        }
     }
 
     /// Only a maximum is known.
@@ -108,7 +124,7 @@ pub struct Species {
     pub self_cleaning: Option<Sourced<SelfCleaning>>,
     /// Blade shape.
     pub leaf_form: Option<Sourced<LeafForm>>,
-    /// What is on the petiole, and the source's words for it.
+    /// What is sharp where hands go.
     pub armature: Option<Sourced<Armature>>,
     /// The armature in words, e.g. "spines, 5-8 cm".
     pub armature_note: String,
@@ -134,30 +150,30 @@ pub struct Species {
     pub rachis_length: Option<Sourced<Metres>>,
     /// Longest recorded petiole; zero where the leaf has none.
     pub petiole_length: Option<Sourced<Metres>>,
-    /// Climbs with the help of other plants.
-    pub climbing: Option<Sourced<Occurs>>,
-    /// No stem shows above ground.
-    pub acaulescent: Option<Sourced<Occurs>>,
-    /// The stem stands upright.
-    pub erect: Option<Sourced<Occurs>>,
-    /// Spines on the stem.
-    pub stem_armed: Option<Sourced<bool>>,
+    /// How it grows.
+    pub growth: Option<Sourced<Growth>>,
     /// One of the hand-made rows rather than a line of the trait table alone.
     pub detailed: bool,
     /// Remarks on single fields: name of the field as above, and the remark in words (e.g. `leaf_length`,
     /// "longest blade, petiole not counted").
-    pub notes: Vec<(Cow<'static, str>, Cow<'static, str>)>,
+    pub notes: Vec<(&'static str, Cow<'static, str>)>,
 }
 
 impl Species {
     /// A species of which nothing but the name is known.
     pub fn named(name: &str) -> Species {
-        Species { name: name.to_owned(), ..Species::default() }
+        Species {
+            name: name.to_owned(),
+            ..Species::default()
+        }
     }
 
     /// The remark on a field, if there is one.
     pub fn note(&self, field: &str) -> Option<&str> {
-        self.notes.iter().find(|(f, _)| f == field).map(|(_, text)| text.as_ref())
+        self.notes
+            .iter()
+            .find(|(f, _)| *f == field)
+            .map(|(_, text)| text.as_ref())
     }
 
     /// First word of the name.

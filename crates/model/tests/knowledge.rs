@@ -63,11 +63,17 @@ fn the_trait_table_is_whole() {
     assert_eq!(wax.petiole_length.as_ref().unwrap().value, Metres(0.92));
     let rattan = species("Calamus manan");
     assert_eq!(rattan.max_height.as_ref().unwrap().value, Metres(170.0));
-    assert_eq!(Species::known(&rattan.climbing), Some(Occurs::Always));
+    assert_eq!(
+        rattan.growth.as_ref().unwrap().value.climbing,
+        Some(Occurs::Always)
+    );
     assert_eq!(Species::known(&rattan.armature), Some(Armature::Armed));
     assert_eq!(Species::known(&rattan.live_leaves), None);
     let cherry = species("Astrocaryum campestre");
-    assert_eq!(Species::known(&cherry.acaulescent), Some(Occurs::Always));
+    assert_eq!(
+        cherry.growth.as_ref().unwrap().value.acaulescent,
+        Some(Occurs::Always)
+    );
     assert_eq!(Species::known(&cherry.habit), Some(Habit::Either));
     assert_eq!(cherry.max_height.as_ref().unwrap().value, Metres(0.0));
     let raffia = species("Raphia regalis");

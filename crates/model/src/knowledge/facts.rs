@@ -82,23 +82,36 @@ fn metres(r: &mut Reader<'_>, value: &str, origin: Option<&Origin>) -> Option<So
     origin.and_then(|o| Some(o.of(Metres(r.number(value)?))))
 }
 
+/// Facts as the file calls them, and the field of a species that a remark on them belongs to.
+const FIELDS: [(&str, &str); 14] = [
+    ("common", "common"),
+    ("habit", "habit"),
+    ("crownshaft", "crownshaft"),
+    ("self_cleaning", "self_cleaning"),
+    ("leaf_form", "leaf_form"),
+    ("leaf_length_m", "leaf_length"),
+    ("live_leaves", "live_leaves"),
+    ("leaves_per_year", "leaves_per_year"),
+    ("max_height_m", "max_height"),
+    ("trunk_diameter_m", "trunk_diameter"),
+    ("removal", "removal_note"),
+    ("fusarium", "fusarium"),
+    ("lethal_bronzing", "lethal_bronzing"),
+    ("hardiness_c", "hardiness_c"),
+];
+
 /// A remark belongs to the value beside it: a new value drops the old remark.
 fn remark(s: &mut Species, fact: &str, note: &str) {
-    let field = match fact {
-        "leaf_length_m" => "leaf_length",
-        "max_height_m" => "max_height",
-        "trunk_diameter_m" => "trunk_diameter",
-        "removal" => "removal_note",
-        same => same,
-    };
-    if field == "armature" {
+    if fact == "armature" {
         s.armature_note = note.to_owned();
         return;
     }
+    let Some((_, field)) = FIELDS.iter().find(|(written, _)| *written == fact) else {
+        return;
+    };
     s.notes.retain(|(f, _)| f != field);
     if !note.is_empty() {
-        s.notes
-            .push((Cow::Owned(field.to_owned()), Cow::Owned(note.to_owned())));
+        s.notes.push((*field, Cow::Owned(note.to_owned())));
     }
 }
 
@@ -117,13 +130,12 @@ pub(super) fn fill_from_genera(species: &mut [Species], genera: &[Genus]) {
             } else {
                 format!("{said}; {}", genus.note).into()
             };
-            s.notes.push((Cow::Borrowed("leaf_form"), note));
+            s.notes.push(("leaf_form", note));
         }
         // A row worked through by hand that is silent about the crownshaft means it: left unknown.
         if !s.detailed && s.crownshaft.is_none() && genus.crownshaft.is_some() {
             s.crownshaft.clone_from(&genus.crownshaft);
-            s.notes
-                .push((Cow::Borrowed("crownshaft"), Cow::Borrowed(said)));
+            s.notes.push(("crownshaft", Cow::Borrowed(said)));
         }
     }
 }

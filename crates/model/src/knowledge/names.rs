@@ -55,7 +55,7 @@ impl Names {
                 names.push((fold(&synonym.name), Kind::Synonym, i));
             }
         }
-        names.sort();
+        names.sort_unstable();
         Names { names }
     }
 
@@ -133,7 +133,9 @@ fn fold(written: &str) -> String {
     let mut out = String::with_capacity(written.len());
     for c in written.chars() {
         let c = if c == '×' { 'x' } else { c };
-        if c.is_alphanumeric() {
+        if c.is_ascii_alphanumeric() {
+            out.push(c.to_ascii_lowercase());
+        } else if c.is_alphanumeric() {
             out.extend(c.to_lowercase());
         } else if matches!(c, '\'' | '’' | '`') {
             // An apostrophe inside a word joins it; a cultivar's quotes vanish.

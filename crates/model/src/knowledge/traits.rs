@@ -5,7 +5,7 @@
 
 use super::load::{Flaw, Reader, each_row};
 use crate::sourced::{Basis, SourceKey, Sourced};
-use crate::species::{Armature, Habit, Occurs, Range, Species};
+use crate::species::{Armature, Growth, Habit, Occurs, Range, Species};
 use crate::units::Metres;
 use std::borrow::Cow;
 
@@ -62,11 +62,17 @@ fn row(r: &mut Reader<'_>, cells: [&str; 13]) -> Species {
             Armature::Armed
         }
     });
+    let growth = Growth {
+        climbing: code(r, climbing).map(|c| OCCURS[c]),
+        acaulescent: code(r, acaulescent).map(|c| OCCURS[c]),
+        erect: code(r, erect).map(|c| OCCURS[c]),
+        stem_armed: code(r, stem_armed).map(|c| c == 1),
+    };
     let blade = r.number(blade);
     let mut notes = Vec::new();
     if blade.is_some() {
         notes.push((
-            Cow::Borrowed("leaf_length"),
+            "leaf_length",
             Cow::Borrowed("longest blade described; the petiole may not be in it"),
         ));
     }
@@ -84,10 +90,7 @@ fn row(r: &mut Reader<'_>, cells: [&str; 13]) -> Species {
             .map(|cm| metres(cm / 100.0)),
         rachis_length: r.number(rachis).map(metres),
         petiole_length: r.number(petiole).map(metres),
-        climbing: code(r, climbing).map(|c| published(OCCURS[c])),
-        acaulescent: code(r, acaulescent).map(|c| published(OCCURS[c])),
-        erect: code(r, erect).map(|c| published(OCCURS[c])),
-        stem_armed: code(r, stem_armed).map(|c| published(c == 1)),
+        growth: Some(published(growth)),
         notes,
         ..Species::default()
     }
@@ -118,6 +121,6 @@ fn published<T>(value: T) -> Sourced<T> {
     Sourced {
         value,
         basis: Basis::Published,
-        sources: vec![SourceKey::new(SOURCE)],
+        sources: vec![SourceKey::fixed(SOURCE)],
     }
 }
