@@ -1,1 +1,3 @@
-//! What the pages and sheets show, as plain values.
+//! What the pages and sheets show, as plain values: chosen, ordered, written out; nothing is left to compute.
+
+pub mod drawing;
