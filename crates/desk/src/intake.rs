@@ -20,6 +20,7 @@ mod encoding;
 mod inspections;
 mod known;
 mod palms;
+mod record;
 mod records;
 mod refusal;
 mod refused_file;
@@ -30,8 +31,9 @@ pub use encoding::decode;
 pub use inspections::{InspectionReader, InspectionRow};
 pub use known::Known;
 pub use palms::PalmReader;
+pub use record::{Fate, Importing};
 pub use records::{MAX_COLUMNS, MAX_RECORD};
-pub use refusal::{Refusal, Row, Scope};
+pub use refusal::{Fault, Refusal, Row, Scope};
 pub use refused_file::RefusedFile;
 
 use model::Finding;
@@ -43,6 +45,8 @@ mod tests;
 pub trait About {
     /// Header cells as they came.
     fn headers(&self) -> &[String];
+    /// Refuses the row read last, for a reason found outside the file.
+    fn refuse(&self, fault: Fault) -> Refusal;
     /// Columns this version does not know, kept in `extra`.
     fn unknown_columns(&self) -> Vec<&str>;
     /// Remarks on the file as a whole, complete once the rows have been read.

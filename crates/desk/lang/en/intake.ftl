@@ -54,6 +54,8 @@ intake-more-off-than-on = { $found } were taken off, but only { $counted } were 
 intake-twice-a-day = This stem was already inspected on { $found } in line { $first }. Keep one of the two.
 intake-bad-month = “{ $found }” is no month: a number from 1 to 12 was expected.
 intake-doubled-month = Month { $found } of this site is already on line { $first }.
+intake-tag-registered = The register already has a palm “{ $found }” that is described otherwise. Change it on its own page, or take the row out.
+intake-day-registered = The register already has another inspection of this stem on { $found }. Correct that one on its own page, or take the row out.
 
 ## Remarks
 

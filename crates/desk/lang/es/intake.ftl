@@ -54,6 +54,8 @@ intake-more-off-than-on = Se quitaron { $found }, pero solo se contaron { $count
 intake-twice-a-day = Este tallo ya se inspeccionó el { $found } en la línea { $first }. Deje una de las dos filas.
 intake-bad-month = «{ $found }» no es un mes: se esperaba un número de 1 a 12.
 intake-doubled-month = El mes { $found } de este lugar ya está en la línea { $first }.
+intake-tag-registered = El registro ya tiene una palma «{ $found }» descrita de otro modo. Cámbiela en su propia página o quite la fila.
+intake-day-registered = El registro ya tiene otra inspección de este tallo el { $found }. Corríjala en su propia página o quite la fila.
 
 ## Observaciones
 

@@ -210,6 +210,10 @@ impl<R: Read> About for PalmReader<R> {
         self.table.headers()
     }
 
+    fn refuse(&self, fault: Fault) -> Refusal {
+        self.table.refuse(fault)
+    }
+
     fn unknown_columns(&self) -> Vec<&str> {
         self.table.unknown_columns()
     }
