@@ -7,13 +7,16 @@ mod check;
 mod facts;
 mod load;
 mod names;
+mod origin;
+mod places;
+mod reader;
 mod rows;
 mod tables;
 mod traits;
 
 pub use check::check;
-pub use load::Flaw;
 pub use names::Named;
+pub use reader::Flaw;
 pub use rows::{Genus, HowSeen, Place, RuleRow, SafetyRow, Source, Synonym};
 pub use tables::Tables;
 

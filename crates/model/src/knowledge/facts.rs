@@ -2,7 +2,8 @@
 //!
 //! A fact `unknown` takes the trait table's figure away (used where that figure cannot be right).
 
-use super::load::{Flaw, Origin, Reader, SourceIndex, each_row, list};
+use super::origin::{Origin, SourceIndex};
+use super::reader::{Flaw, Reader, each_row, list};
 use super::rows::{Genus, range};
 use crate::sourced::Sourced;
 use crate::species::{Armature, Habit, LeafForm, SelfCleaning, Species};

@@ -3,7 +3,7 @@
 //! Source of every cell: PalmTraits 1.0 [palmtraits-1.0]. The figures are maxima of descriptions, mostly of wild
 //! plants: `leaves_max` is not a target (for *Phoenix* it is two to three times too low).
 
-use super::load::{Flaw, Reader, each_row};
+use super::reader::{Flaw, Reader, each_row};
 use crate::sourced::{Basis, SourceKey, Sourced};
 use crate::species::{Armature, Growth, Habit, Occurs, Range, Species};
 use crate::units::Metres;
