@@ -37,3 +37,6 @@ pub use draws::Sampler;
 pub use palm::{PalmReading, read_palm};
 pub use prior::{Hang, LogSpread, Prior};
 pub use reading::{Reading, read};
+
+#[cfg(test)]
+mod tests;

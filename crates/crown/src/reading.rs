@@ -272,6 +272,17 @@ impl Reading {
         Quantiles::from_levels(weighted(made, LEVELS))
     }
 
+    /// Years a frond of this palm lives: live fronds of the crown it can keep over fronds made a year (the queue
+    /// identity of an undisturbed crown).
+    pub fn frond_life_years(&self) -> Quantiles {
+        Quantiles::from_levels(weighted(
+            draws(&self.rows, |row, i| {
+                row.p.life[i] / (row.p.rate[i] * 365.25)
+            }),
+            LEVELS,
+        ))
+    }
+
     /// Median number of live fronds hanging below the level line (clock 9 and 3) on `as_of`.
     pub fn below_level(&self) -> f64 {
         let level = self.spread.level_share();

@@ -17,7 +17,7 @@ const PER_LENGTH: usize = 1;
 /// The decline may have begun this long before the first inspection, days.
 pub const ONSET_BEFORE_FIRST: f64 = 45.0;
 /// Longest step in days: the share is a smooth curve over at least 60 days.
-pub(crate) const STEP: f64 = 45.0;
+pub(crate) const STEP: f64 = 30.0;
 
 pub(crate) fn parameters(u: &impl Fn(usize) -> Lanes, p: &mut Params, window: Window) {
     p.own[ONSET] = between(&u(OWN), (window.first - ONSET_BEFORE_FIRST, window.today));
@@ -35,23 +35,25 @@ pub(crate) fn advance(
     dt: &Lanes,
 ) -> (Lanes, Lanes) {
     let mut half = [0.0; WIDTH];
-    let mut clock = [0.0; WIDTH];
+    let mut quiet = [0.0; WIDTH];
+    let mut ill = [0.0; WIDTH];
     for i in 0..WIDTH {
         let x0 = ((span.from - p.own[ONSET][i]) * p.own[PER_LENGTH][i]).clamp(0.0, 1.0);
         let x1 = ((span.from + dt[i] - p.own[ONSET][i]) * p.own[PER_LENGTH][i]).clamp(0.0, 1.0);
         let left = |x: f64| 1.0 - math::exp_quick(math::ln_quick(x.max(1e-9)) * (1.0 / 0.7));
         half[i] = (left(x1).max(0.0) / left(x0).max(1e-12)).min(1.0).sqrt();
-        // production 1 - x, averaged over the part of the span before, in and after the decline
-        let in_decline = x1 - x0;
+        // full production up to the onset, then 1 - x
         let length = 1.0 / p.own[PER_LENGTH][i];
-        let before = (p.own[ONSET][i] - span.from).clamp(0.0, dt[i]);
-        let made = before + in_decline * length * (1.0 - 0.5 * (x0 + x1));
-        clock[i] = p.rate[i] * span.pace * made;
+        let pace = p.rate[i] * span.pace;
+        quiet[i] = pace * (p.own[ONSET][i] - span.from).clamp(0.0, dt[i]);
+        ill[i] = pace * (x1 - x0) * length * (1.0 - 0.5 * (x0 + x1));
     }
     let before = crown.live;
+    super::settled::advance(life, p, crown, &quiet);
     keep_share(life, p, crown, &half);
-    super::settled::advance(life, p, crown, &clock);
+    super::settled::advance(life, p, crown, &ill);
     keep_share(life, p, crown, &half);
+    let clock = lanes(|i| quiet[i] + ill[i]);
     let died = lanes(|i| clock[i] - (crown.live[i] - before[i]));
     (clock, died)
 }

@@ -1,0 +1,3 @@
+//! Tests that need the inside of the crate.
+
+mod individuals;
