@@ -56,31 +56,42 @@ impl Reading {
             .zip(crowns)
             .map(|(row, crown)| self.yellow(row, crown, day))
             .collect();
-        let noisy: Vec<(Lanes, Lanes)> = self
-            .rows
+        let live = self.noisy_live(crowns);
+        let green: Vec<Lanes> = live
             .iter()
-            .zip(crowns)
             .zip(&yellow)
-            .map(|((row, crown), yellow)| {
-                let live =
-                    lanes(|i| (crown.live[i] + row.noise[i] * sd_live(crown.live[i])).max(0.0));
-                (live, lanes(|i| (live[i] - yellow[i]).max(0.0)))
-            })
+            .map(|(live, yellow)| lanes(|i| (live[i] - yellow[i]).max(0.0)))
             .collect();
-        let count = |value: &dyn Fn(usize, usize) -> f64, size: f64| {
-            CountMixture::of(self.weigh(|r, i| value(r, i).max(0.0) + STRAY), size as i32)
-                .quantiles()
-        };
-        let spread = |value: &dyn Fn(usize, usize) -> f64| {
-            Quantiles::from_levels(weighted(self.weigh(value), LEVELS))
+        let spread = |values: &[Lanes]| {
+            Quantiles::from_levels(weighted(self.weigh(|r, i| values[r][i]), LEVELS))
         };
         Forecast {
-            live: spread(&|r, i| noisy[r].0[i]),
-            green: spread(&|r, i| noisy[r].1[i]),
-            yellowing: count(&|r, i| yellow[r][i], SIZE_YELLOWING),
-            brown_on: count(&|r, i| crowns[r].brown[i], SIZE_BROWN),
-            lost: count(&|r, i| crowns[r].lost[i], SIZE_BROWN),
+            live: spread(&live),
+            green: spread(&green),
+            yellowing: self.count(SIZE_YELLOWING, |r, i| yellow[r][i]).quantiles(),
+            brown_on: self
+                .count(SIZE_BROWN, |r, i| crowns[r].brown[i])
+                .quantiles(),
+            lost: self.count(SIZE_BROWN, |r, i| crowns[r].lost[i]).quantiles(),
         }
+    }
+
+    /// Live counts as somebody would make them: each draw with its own counting noise.
+    pub(crate) fn noisy_live(&self, crowns: &[Crown]) -> Vec<Lanes> {
+        let rows = self.rows.iter().zip(crowns);
+        rows.map(|(row, crown)| {
+            lanes(|i| (crown.live[i] + row.noise[i] * sd_live(crown.live[i])).max(0.0))
+        })
+        .collect()
+    }
+
+    /// Distribution of a count whose mean in each draw is `mean`.
+    pub(crate) fn count(
+        &self,
+        size: f64,
+        mean: impl Fn(usize, usize) -> f64 + Copy,
+    ) -> CountMixture {
+        CountMixture::of(self.weigh(|r, i| mean(r, i).max(0.0) + STRAY), size as i32)
     }
 
     /// A value of each draw, by row number and lane, with the draw's weight.

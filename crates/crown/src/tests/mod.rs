@@ -1,3 +1,4 @@
 //! Tests that need the inside of the crate.
 
+mod calibration;
 mod individuals;
