@@ -33,7 +33,9 @@ pub fn entry(n: u64) -> Entry {
         body: Body::Withdrawn {
             why: format!("number {n}, \"quoted\", ñ, \u{1F334}"),
         },
-        replaces: n.is_multiple_of(3).then(|| EntryId(Uuid::from_u128(u128::from(n)))),
+        replaces: n
+            .is_multiple_of(3)
+            .then(|| EntryId(Uuid::from_u128(u128::from(n)))),
     }
 }
 
