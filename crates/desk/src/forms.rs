@@ -5,14 +5,17 @@
 
 mod field;
 mod hold;
+mod import;
 mod inspection;
 mod length;
 mod palm;
 mod save;
+mod species;
 mod spiral;
 mod thread;
 
 pub use hold::{HOLD_REASONS, hold, lift, remove};
+pub use import::{FileKind, Preview, SHOWN, Shown, preview, take};
 pub use inspection::{About, MOST_FRONDS, inspection, typed_inspection};
 pub use length::{read_length, write_length};
 pub use palm::{Register, palm, typed_palm};
@@ -20,6 +23,7 @@ pub use save::{
     Stop, entry_id, look_of, nearest, new_palm, save_hold, save_inspection, save_lift, save_palm, save_removal,
     withdraw_inspection,
 };
+pub use species::species_like;
 pub use spiral::{PLACES, new_by_spiral, spiral_numbers};
 
 use model::{Finding, Severity};

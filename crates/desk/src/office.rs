@@ -45,6 +45,16 @@ impl Office {
         todo!("ledger helper")
     }
 
+    /// Now, as the world says (forms: helper `forms`).
+    pub fn now(&self) -> Moment {
+        todo!("ledger helper")
+    }
+
+    /// A fresh id for the entry a form will become (forms: helper `forms`).
+    pub fn new_id(&self) -> EntryId {
+        todo!("ledger helper")
+    }
+
     /// The state now: a cheap snapshot that stays as it is while others write.
     pub fn state(&self) -> Arc<State> {
         todo!("ledger helper")

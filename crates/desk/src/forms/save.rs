@@ -9,7 +9,7 @@ use std::sync::Arc;
 use uuid::Uuid;
 
 /// Who is named as the writer until there are people in the ledger.
-const BY: &str = "keeper";
+pub(super) const BY: &str = "keeper";
 
 /// Why a form was not saved. What was typed is still the caller's.
 #[derive(Debug)]
