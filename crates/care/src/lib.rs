@@ -4,10 +4,28 @@
 //! each file opens with its manual. `docs/cut-plan.md` says how they come together.
 
 pub mod case;
+pub mod cautions;
+pub mod decide;
+pub mod facts;
+pub mod method;
 pub mod plan;
+pub mod rule;
+pub mod rules;
+pub mod sight;
+pub mod signs;
 
 pub use case::{CrownFacts, CutCase, Grounds, Settled};
+pub use decide::{Decision, decide};
 pub use plan::{
     AskedAnswer, CutPlan, Method, MustStay, Stand, StubLength, Tool, Verdict, asked, cut_plan,
-    oldest_first,
+    oldest_first, plan_from,
 };
+pub use sight::Sight;
+pub use signs::SIGNS;
+
+// the test scenes are shared with the tests beside `src/`, which know this crate by its name
+#[cfg(test)]
+extern crate self as care;
+#[cfg(test)]
+#[path = "../tests/scene/mod.rs"]
+mod scene;

@@ -1,6 +1,11 @@
 //! The two doors: the cut plan, and the answer to a cut somebody asks for.
 
 use crate::case::CutCase;
+use crate::decide::{self, Decision};
+use crate::facts;
+use crate::method::method;
+use crate::rule::Part;
+use crate::sight::Sight;
 use crown::{Cut, Forecast, Recovery};
 use model::{Finding, Metres};
 
@@ -125,18 +130,65 @@ pub struct AskedAnswer {
 
 /// What may come off this stem today.
 pub fn cut_plan(case: &CutCase) -> CutPlan {
-    let _ = case;
-    todo!("care is being written")
+    plan_from(case.stem, &facts::sight(case))
+}
+
+/// The plan from plain facts.
+pub fn plan_from(stem: u16, sight: &Sight) -> CutPlan {
+    let spoken = decide::spoken(sight);
+    let limit = decide::limit(&spoken);
+    let crown = sight.crown;
+    let all = Cut {
+        green: crown.green,
+        yellowing: crown.yellowing,
+        brown: crown.brown,
+    };
+    let if_asked = limit.nearest(all);
+    CutPlan {
+        stem,
+        holds: decide::part(&spoken, Part::Hold),
+        may_take: limit.nearest(Cut {
+            brown: crown.brown,
+            ..Cut::NONE
+        }),
+        if_asked,
+        must_stay: MustStay {
+            green: crown.green - if_asked.green,
+            yellowing: crown.yellowing - if_asked.yellowing,
+        },
+        method: method(sight, decide::part(&spoken, Part::Method)),
+        findings: decide::part(&spoken, Part::Take),
+        cautions: decide::part(&spoken, Part::Caution),
+    }
 }
 
 /// May this be taken off today, and what does it cost the palm?
 pub fn asked(case: &CutCase, cut: Cut) -> AskedAnswer {
-    let _ = (case, cut);
-    todo!("care is being written")
+    let Decision {
+        verdict,
+        allowed,
+        findings,
+        years_growth,
+    } = decide::decide(&facts::sight(case), cut);
+    AskedAnswer {
+        verdict,
+        asked: cut,
+        allowed,
+        findings,
+        years_growth,
+        after: case.reading.forecast(cut, case.today),
+        recovery: case.reading.recovery(cut),
+        recovery_if_allowed: case.reading.recovery(allowed),
+    }
 }
 
 /// "Take `count` live fronds off" as a cut, oldest first: yellowing fronds before green ones, as they hang.
+/// What is more than there is becomes green, so that the answer can say so.
 pub fn oldest_first(case: &CutCase, count: u32) -> Cut {
-    let _ = (case, count);
-    todo!("care is being written")
+    let yellowing = facts::sight(case).crown.yellowing.min(count);
+    Cut {
+        green: count - yellowing,
+        yellowing,
+        brown: 0,
+    }
 }
