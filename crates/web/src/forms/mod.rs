@@ -1,4 +1,22 @@
-//! Forms: new inspection, palms, import.
+//! Forms: new inspection, palms, holds, import.
+//!
+//! A form that is refused comes back with what was typed and a message at the field; one that is sent twice is saved
+//! once. `assets/forms.js` adds counters, the dial and drafts; nothing depends on it.
+
+mod counter;
+mod dial;
+mod holds;
+mod import;
+mod import_page;
+mod inspect;
+mod inspect_page;
+mod palms;
+mod parts;
+mod remove;
+mod sent;
+mod spear;
+mod species;
+mod stash;
 
 use crate::App;
 use axum::Router;
@@ -6,4 +24,10 @@ use axum::Router;
 /// All form pages.
 pub fn router() -> Router<App> {
     Router::new()
+        .merge(inspect::router())
+        .merge(palms::router())
+        .merge(holds::router())
+        .merge(remove::router())
+        .merge(species::router())
+        .merge(import::router())
 }

@@ -1,0 +1,72 @@
+//! A form as it arrives, and the three ways to answer it: saved, look again, could not.
+
+use crate::App;
+use axum::Json;
+use axum::extract::{Form, FromRequest, Request};
+use axum::http::header::ACCEPT;
+use axum::http::StatusCode;
+use axum::response::{IntoResponse, Redirect, Response};
+use desk::forms::Typed;
+use maud::Markup;
+
+/// What was sent, and whether our script sent it (it asks for JSON and goes to the address we name).
+pub struct Sent {
+    /// What was typed.
+    pub typed: Typed,
+    by_script: bool,
+}
+
+impl FromRequest<App> for Sent {
+    type Rejection = Response;
+
+    async fn from_request(request: Request, app: &App) -> Result<Sent, Response> {
+        let accepts = request.headers().get(ACCEPT).and_then(|v| v.to_str().ok()).unwrap_or("");
+        let by_script = accepts.starts_with("application/json");
+        let pairs = Form::<Vec<(String, String)>>::from_request(request, app).await;
+        let Form(pairs) = pairs.map_err(IntoResponse::into_response)?;
+        Ok(Sent { typed: Typed::of(pairs), by_script })
+    }
+}
+
+impl Sent {
+    /// Saved: on to this address.
+    pub fn saved(&self, to: &str) -> Response {
+        if self.by_script {
+            return Json(serde_json::json!({ "to": to })).into_response();
+        }
+        Redirect::to(to).into_response()
+    }
+}
+
+/// Something is to be put right: the form again, with what was typed.
+pub fn again(page: Markup) -> Response {
+    (StatusCode::UNPROCESSABLE_ENTITY, page).into_response()
+}
+
+/// The ledger would not: the form again, with what was typed.
+pub fn could_not(page: Markup) -> Response {
+    (StatusCode::SERVICE_UNAVAILABLE, page).into_response()
+}
+
+/// The address of something about a palm: `/palm/{tag}` and what follows (`""`, `"/edit"`).
+pub fn palm_address(tag: &str, tail: &str) -> String {
+    let mut address = String::from("/palm/");
+    for byte in tag.bytes() {
+        match byte {
+            b'A'..=b'Z' | b'a'..=b'z' | b'0'..=b'9' | b'-' | b'_' | b'.' | b'~' => address.push(byte as char),
+            _ => address.push_str(&format!("%{byte:02X}")),
+        }
+    }
+    address + tail
+}
+
+#[cfg(test)]
+mod tests {
+    use super::palm_address;
+
+    #[test]
+    fn tags_survive_in_addresses() {
+        assert_eq!(palm_address("B-17", "/edit"), "/palm/B-17/edit");
+        assert_eq!(palm_address("N 3/4 ñ", ""), "/palm/N%203%2F4%20%C3%B1");
+    }
+}
