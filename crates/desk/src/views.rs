@@ -1,3 +1,33 @@
 //! What the pages and sheets show, as plain values: chosen, ordered, written out; nothing is left to compute.
 
+mod asked;
+pub mod api;
+mod case;
+pub mod charts;
+mod crowns;
+mod cutting;
 pub mod drawing;
+mod expect;
+mod facts;
+mod history;
+mod loss;
+pub mod needs;
+mod outlook;
+pub mod paging;
+pub mod palm;
+pub mod palms;
+mod said;
+pub mod source_list;
+pub mod standing;
+pub mod today;
+
+pub use asked::{Answer, Question};
+pub use case::{DEFAULT_VISIT_DAYS, species_of};
+pub use crowns::{CrownFrames, Mode, WEEKS, class};
+pub use cutting::{CuttingView, Line};
+pub use expect::{Bar, ReadingView};
+pub use facts::Fact;
+pub use history::Event;
+pub use loss::LossView;
+pub use outlook::{COLUMNS, Cell, OutlookRow};
+pub use said::{Cited, Otherwise, Said, Speaker};

@@ -5,6 +5,7 @@ product = Spearleaf
 ## Quantities
 
 measure-range = { $low } to { $high }
+measure-up-to = up to { $n }
 measure-percent = { $n }%
 measure-percent-under = under { $n }%
 measure-percent-over = over { $n }%

@@ -5,6 +5,7 @@ product = Spearleaf
 ## Cantidades
 
 measure-range = de { $low } a { $high }
+measure-up-to = hasta { $n }
 measure-percent = { $n } %
 measure-percent-under = menos del { $n } %
 measure-percent-over = más del { $n } %

@@ -1,0 +1,153 @@
+//! The same views for machines: numbers, dates and stable codes, no sentences.
+
+use super::asked::Question;
+use super::case::StemToday;
+use super::outlook::HORIZONS;
+use super::palms::{Due, Search};
+use super::standing::{Standing, Standings};
+use super::{needs, palms};
+use crate::office::Office;
+use care::{AskedAnswer, CutPlan};
+use crown::{Cut, Explanation, Forecast, PalmReading, Quantiles, Reading};
+use model::{Arg, Day, Finding, PalmRecord};
+use serde_json::{Map, Value, json};
+
+/// `/api/palms`: one page of the register.
+pub fn palms(office: &Office, standings: &Standings, search: &Search) -> Value {
+    let (state, today) = (office.state(), office.today());
+    let (found, paging) = palms::find(&state, standings, search, today);
+    let rows: Vec<Value> = found.iter().map(|r| row(r, standings.get(office, r).as_deref(), today)).collect();
+    json!({ "as_of": date(today), "total": paging.total, "page": paging.page, "pages": paging.pages, "palms": rows })
+}
+
+fn row(record: &PalmRecord, standing: Option<&Standing>, today: Day) -> Value {
+    let palm = &record.palm;
+    let needs: Vec<&str> = needs::of(record, standing, today).iter().map(|n| n.finding.code).collect();
+    json!({
+        "tag": palm.tag, "species": palm.species, "site": palm.site, "stems": palm.stems,
+        "last_inspection": record.last_look().map(|l| date(l.date)),
+        "explanation": standing.and_then(|s| s.explanation).map(Explanation::key),
+        "probabilities": standing.map(|s| probabilities(&s.probabilities)),
+        "due": standing.map(|s| json!({
+            "when": Due::of(s, today).key(), "earliest": s.due.earliest.map(date), "latest": s.due.latest.map(date)
+        })),
+        "needs": needs,
+    })
+}
+
+/// `/api/palm/{tag}`: readings, forecasts and cut plans of all stems; `None` if there is no such palm.
+pub fn palm(office: &Office, tag: &str, question: &Question) -> Option<Value> {
+    let (state, today) = (office.state(), office.today());
+    let record = state.by_tag(tag)?;
+    let reading = office.reading(record.id)?;
+    let standing = Standing::of(record, &reading, today);
+    let stems: Vec<Value> =
+        reading.stems.iter().filter_map(|(n, _)| stem(record, &reading, *n, today, question)).collect();
+    let mut out = row(record, Some(&standing), today);
+    out["as_of"] = date(today).into();
+    out["stem_readings"] = stems.into();
+    Some(out)
+}
+
+fn stem(record: &PalmRecord, palm: &PalmReading, n: u16, today: Day, question: &Question) -> Option<Value> {
+    let at = StemToday::of(record, palm, n, today, question.next_visit)?;
+    let reading = at.reading();
+    let plan = care::cut_plan(&at.case());
+    let answer = question.asks().then(|| care::asked(&at.case(), question.cut(&at)));
+    Some(json!({
+        "stem": n,
+        "probabilities": probabilities(&reading.probabilities),
+        "effective_draws": reading.effective_draws,
+        "full_crown": quantiles(&reading.full_crown),
+        "fronds_per_year": quantiles(&reading.fronds_per_year),
+        "loss": loss(reading),
+        "tripwire": { "count": reading.tripwire(today.plus(28)).count, "date": date(today.plus(28)) },
+        "forecast": forecasts(reading, plan.may_take),
+        "forecast_uncut": forecasts(reading, Cut::NONE),
+        "cut_plan": plan_value(&plan),
+        "asked": answer.as_ref().map(answer_value),
+    }))
+}
+
+fn loss(reading: &Reading) -> Value {
+    let Some(loss) = reading.loss() else { return Value::Null };
+    let ranges = Explanation::ALL.into_iter().filter_map(|e| {
+        let (low, high) = loss.expected[e.index()]?;
+        Some((e.key().to_owned(), json!([low, high])))
+    });
+    json!({
+        "since": date(loss.since), "until": date(loss.until), "lost": loss.lost,
+        "expected": ranges.collect::<Map<_, _>>(), "ordinary": [loss.ordinary.0, loss.ordinary.1],
+        "tail_probability": loss.tail_probability,
+    })
+}
+
+fn forecasts(reading: &Reading, cut: Cut) -> Value {
+    let days: Vec<Day> = HORIZONS.iter().map(|d| reading.as_of.plus(*d)).collect();
+    let at = |(day, f): (&Day, Forecast)| {
+        json!({
+            "date": date(*day), "live": quantiles(&f.live), "green": quantiles(&f.green),
+            "yellowing": quantiles(&f.yellowing), "brown_on": quantiles(&f.brown_on), "lost": quantiles(&f.lost),
+        })
+    };
+    days.iter().zip(reading.forecasts(cut, &days)).map(at).collect()
+}
+
+fn plan_value(plan: &CutPlan) -> Value {
+    json!({
+        "may_take": cut(plan.may_take), "if_asked": cut(plan.if_asked),
+        "must_stay": { "green": plan.must_stay.green, "yellowing": plan.must_stay.yellowing },
+        "stub_m": plan.method.stub.map(|s| json!([s.low.0, s.high.0])),
+        "holds": findings(&plan.holds), "findings": findings(&plan.findings),
+        "method": findings(&plan.method.findings), "cautions": findings(&plan.cautions),
+    })
+}
+
+fn answer_value(answer: &AskedAnswer) -> Value {
+    let span = |days: [Option<f64>; 3]| json!(days);
+    json!({
+        "verdict": answer.verdict.key(), "asked": cut(answer.asked), "allowed": cut(answer.allowed),
+        "years_growth": answer.years_growth, "days_to_level": span(answer.recovery.to_level),
+        "days_to_full": span(answer.recovery.to_full),
+        "frond_months_lost": answer.recovery.frond_months_lost, "findings": findings(&answer.findings),
+    })
+}
+
+fn findings(findings: &[Finding]) -> Value {
+    let one = |f: &Finding| {
+        let args = f.args.iter().map(|(name, arg)| ((*name).to_owned(), argument(arg)));
+        let sources: Vec<&str> = f.sources.iter().map(|s| &*s.0).collect();
+        json!({
+            "code": f.code, "weight": super::said::weight(f.severity), "args": args.collect::<Map<_, _>>(),
+            "sources": sources, "common_practice": f.practice, "conflicts": f.conflicts,
+        })
+    };
+    findings.iter().map(one).collect()
+}
+
+fn argument(arg: &Arg) -> Value {
+    match arg {
+        Arg::Count(n) => (*n).into(),
+        Arg::Number(x) | Arg::Share(x) | Arg::Days(x) => (*x).into(),
+        Arg::Length(m) | Arg::ShortLength(m) => m.0.into(),
+        Arg::Date(d) => date(*d).into(),
+        Arg::Text(t) => t.as_str().into(),
+        Arg::Code(c) => (*c).into(),
+    }
+}
+
+fn probabilities(p: &[f64; 4]) -> Value {
+    Explanation::ALL.iter().map(|e| (e.key().to_owned(), Value::from(p[e.index()]))).collect::<Map<_, _>>().into()
+}
+
+fn quantiles(q: &Quantiles) -> Value {
+    json!({ "q05": q.q05, "q25": q.q25, "q50": q.q50, "q75": q.q75, "q95": q.q95 })
+}
+
+fn cut(cut: Cut) -> Value {
+    json!({ "green": cut.green, "yellowing": cut.yellowing, "brown": cut.brown })
+}
+
+fn date(day: Day) -> String {
+    day.to_string()
+}

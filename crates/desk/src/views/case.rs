@@ -1,0 +1,86 @@
+//! From the register to what the cut plan is told.
+
+use care::{CutCase, Grounds};
+use crown::{PalmReading, Reading};
+use model::state::Hold;
+use model::{Day, Inspection, Knowledge, PalmRecord, Species};
+
+/// The next visit where nobody has named one, days from today (assumed; the page says so and takes another date).
+pub const DEFAULT_VISIT_DAYS: i32 = 182;
+
+/// The species row of a palm, if its name resolves.
+pub fn species_of(record: &PalmRecord) -> Option<&'static Species> {
+    Knowledge::embedded().species_named(&record.palm.species).species()
+}
+
+/// One stem of a palm on a day, with everything the rules ask for.
+pub struct StemToday<'a> {
+    record: &'a PalmRecord,
+    stem: u16,
+    reading: &'a Reading,
+    palm_probabilities: [f64; 4],
+    looks: Vec<Inspection>,
+    holds: Vec<Hold>,
+    today: Day,
+    next_visit: Day,
+}
+
+impl<'a> StemToday<'a> {
+    /// A stem with its reading; `None` if the palm has no such stem.
+    pub fn of(
+        record: &'a PalmRecord,
+        reading: &'a PalmReading,
+        stem: u16,
+        today: Day,
+        next_visit: Option<Day>,
+    ) -> Option<StemToday<'a>> {
+        let (_, own) = reading.stems.iter().find(|(n, _)| *n == stem)?;
+        Some(StemToday {
+            record,
+            stem,
+            reading: own,
+            palm_probabilities: reading.probabilities,
+            looks: record.looks(stem).cloned().collect(),
+            holds: record.holds_on(today).cloned().collect(),
+            today,
+            next_visit: next_visit.unwrap_or(today.plus(DEFAULT_VISIT_DAYS)),
+        })
+    }
+
+    /// What the rules are told.
+    pub fn case(&self) -> CutCase<'_> {
+        CutCase {
+            palm: &self.record.palm,
+            species: species_of(self.record),
+            stem: self.stem,
+            inspections: &self.looks,
+            reading: self.reading,
+            palm_probabilities: self.palm_probabilities,
+            holds: &self.holds,
+            today: self.today,
+            next_visit: Some(self.next_visit),
+            grounds: Grounds::default(),
+            knowledge: Knowledge::embedded(),
+        }
+    }
+
+    /// The stem's reading.
+    pub fn reading(&self) -> &'a Reading {
+        self.reading
+    }
+
+    /// The day of the next visit that is reckoned with.
+    pub fn next_visit(&self) -> Day {
+        self.next_visit
+    }
+
+    /// Looks at this stem, oldest first.
+    pub fn looks(&self) -> &[Inspection] {
+        &self.looks
+    }
+
+    /// Today.
+    pub fn today(&self) -> Day {
+        self.today
+    }
+}

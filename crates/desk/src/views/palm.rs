@@ -1,0 +1,212 @@
+//! One palm: everything its page shows.
+
+use super::asked::{self, Answer, Question};
+use super::case::{StemToday, species_of};
+use super::charts::{Course, Trace, course};
+use super::crowns::{self, CrownFrames, Mode};
+use super::cutting::{self, CuttingView, Line};
+use super::drawing::Look;
+use super::expect::{self, ReadingView};
+use super::facts::{self, Fact};
+use super::history::{self, Event};
+use super::loss::{self, LossView};
+use super::needs;
+use super::outlook::{self, OutlookRow};
+use super::palms;
+use super::said::{Said, Speaker};
+use super::standing::{LIMIT, Standing, TIDY};
+use crate::office::Office;
+use care::CutPlan;
+use crown::{Cut, PalmReading, Quantiles, Reading};
+use model::{Day, Inspection, PalmRecord};
+
+/// Days ahead that the chart of counts shows.
+const AHEAD_DAYS: i32 = 364;
+
+/// The page of a palm, one of its stems in view.
+#[derive(Clone, PartialEq, Debug)]
+pub struct PalmView {
+    /// Tag.
+    pub tag: String,
+    /// Species as written.
+    pub species: String,
+    /// What that name stands for, where it is not the accepted one.
+    pub species_note: Option<String>,
+    /// English trade names.
+    pub common: String,
+    /// Site.
+    pub site: String,
+    /// Why the palm left the register, if it did.
+    pub removed: Option<String>,
+    /// What needs a person, worst first.
+    pub needs: Vec<Said>,
+    /// Stems with whether each is the one in view; empty for a palm with one stem.
+    pub stems: Vec<(u16, bool)>,
+    /// The stem in view.
+    pub stem: u16,
+    /// The drawn crown.
+    pub crown: CrownFrames,
+    /// The reading.
+    pub reading: ReadingView,
+    /// Loss and tripwire.
+    pub loss: LossView,
+    /// Counts so far and to come.
+    pub counts: Course,
+    /// The forecast if the cut plan is carried out.
+    pub outlook: Vec<OutlookRow>,
+    /// The forecast if nothing is cut.
+    pub outlook_uncut: Vec<OutlookRow>,
+    /// The cut plan.
+    pub cutting: CuttingView,
+    /// How long the crown needs after the most that may be asked for; empty if that is nothing live.
+    pub recovery: Vec<Line>,
+    /// When a visit is worth it.
+    pub due: String,
+    /// What that rests on.
+    pub due_note: String,
+    /// What was asked.
+    pub question: Question,
+    /// The day of the next visit that is reckoned with, as a form wants it.
+    pub next_visit: String,
+    /// The answer, if something was asked.
+    pub answer: Option<Answer>,
+    /// The palm's own description.
+    pub own: Vec<Fact>,
+    /// Its species.
+    pub about_species: Vec<Fact>,
+    /// What happened, newest first.
+    pub history: Vec<Event>,
+    /// Holds in force: the entry to lift, and its words.
+    pub holds: Vec<(String, String)>,
+    /// The last look in words; nothing without one.
+    pub last_look: Option<String>,
+}
+
+/// The page of a palm; `None` if there is no such palm or stem.
+pub fn view(speaker: &Speaker, office: &Office, tag: &str, stem: u16, question: Question) -> Option<PalmView> {
+    let state = office.state();
+    let record = state.by_tag(tag)?;
+    let reading = office.reading(record.id)?;
+    let entries = office.history(record.id).unwrap_or_default();
+    let at = StemToday::of(record, &reading, stem, office.today(), question.next_visit)?;
+    let history = history::view(speaker, &entries);
+    Some(Page { speaker, record, reading: &reading, at: &at, question }.view(history))
+}
+
+struct Page<'a> {
+    speaker: &'a Speaker,
+    record: &'a PalmRecord,
+    reading: &'a PalmReading,
+    at: &'a StemToday<'a>,
+    question: Question,
+}
+
+impl Page<'_> {
+    fn view(&self, history: Vec<Event>) -> PalmView {
+        let (speaker, palm, stem) = (self.speaker, &self.record.palm, self.at.reading());
+        let plan = care::cut_plan(&self.at.case());
+        let answer = asked::view(speaker, self.at, &self.question);
+        let standing = Standing::of(self.record, self.reading, self.at.today());
+        let species = species_of(self.record);
+        PalmView {
+            tag: palm.tag.clone(),
+            species: palm.species.clone(),
+            species_note: facts::named(speaker, &palm.species),
+            common: species.map(|s| s.common.join(", ")).unwrap_or_default(),
+            site: palm.site.clone(),
+            removed: self.record.removed.clone(),
+            needs: self.needs(&standing),
+            stems: self.stems(),
+            stem: self.at.case().stem,
+            crown: self.crown(&plan, answer.as_ref()),
+            reading: expect::view(speaker, self.record, self.reading, stem),
+            loss: loss::view(speaker, stem),
+            counts: counts(speaker, stem, self.at.looks(), plan.may_take),
+            outlook: outlook::view(speaker, stem, plan.may_take),
+            outlook_uncut: if plan.may_take == Cut::NONE {
+                Vec::new()
+            } else {
+                outlook::view(speaker, stem, Cut::NONE)
+            },
+            recovery: if plan.if_asked.live() > 0 {
+                asked::recovery(speaker, &stem.recovery(plan.if_asked))
+            } else {
+                Vec::new()
+            },
+            cutting: cutting::view(speaker, &plan),
+            due: palms::due(speaker, &standing, self.at.today()),
+            due_note: speaker
+                .text("due-note", &[("tidy", i64::from(TIDY).into()), ("limit", i64::from(LIMIT).into())]),
+            question: self.question,
+            next_visit: self.at.next_visit().to_string(),
+            answer,
+            own: facts::of_palm(speaker, palm),
+            about_species: species.map(|s| facts::of_species(speaker, s)).unwrap_or_default(),
+            history,
+            holds: self.holds(),
+            last_look: self.last_look(),
+        }
+    }
+
+    fn needs(&self, standing: &Standing) -> Vec<Said> {
+        let needs = needs::of(self.record, Some(standing), self.at.today());
+        needs.iter().map(|need| self.speaker.finding(&need.finding)).collect()
+    }
+
+    fn stems(&self) -> Vec<(u16, bool)> {
+        let own = self.at.case().stem;
+        let all = self.reading.stems.iter().map(|(n, _)| (*n, *n == own)).collect::<Vec<_>>();
+        if all.len() > 1 { all } else { Vec::new() }
+    }
+
+    fn crown(&self, plan: &CutPlan, answer: Option<&Answer>) -> CrownFrames {
+        let spear = self.at.looks().iter().rev().find_map(|look| look.spear);
+        let look = Look::of(species_of(self.record), self.record.palm.trunk_height, spear);
+        let asked = answer.map(|a| (Mode::Asked, a.cut));
+        let cuts: Vec<(Mode, Cut)> =
+            [Some((Mode::Plan, plan.may_take)), asked, Some((Mode::Uncut, Cut::NONE))].into_iter().flatten().collect();
+        crowns::view(self.speaker, &self.record.palm.tag, self.at.reading(), &look, &cuts)
+    }
+
+    fn holds(&self) -> Vec<(String, String)> {
+        let words = |hold: &model::state::Hold| {
+            let reason = history::hold_reason(self.speaker, &hold.reason);
+            if hold.note.is_empty() { reason } else { format!("{reason}: {}", hold.note) }
+        };
+        self.record.holds_on(self.at.today()).map(|h| (h.entry.0.to_string(), words(h))).collect()
+    }
+
+    fn last_look(&self) -> Option<String> {
+        let look = self.at.looks().iter().rev().find(|look| look.date <= self.at.today())?;
+        let args = [
+            ("date", self.speaker.measure.date(look.date).into()),
+            ("counts", history::counted(self.speaker, look).into()),
+        ];
+        Some(self.speaker.text("palm-last-look", &args))
+    }
+}
+
+/// Counts of the past as dots, counts to come as bands.
+fn counts(speaker: &Speaker, reading: &Reading, looks: &[Inspection], cut: Cut) -> Course {
+    let (today, to) = (reading.as_of, reading.as_of.plus(AHEAD_DAYS));
+    let days: Vec<Day> = (0..=AHEAD_DAYS / 28).map(|k| today.plus(28 * k)).collect();
+    let ahead = reading.forecasts(cut, &days);
+    let fan = |of: fn(&crown::Forecast) -> Quantiles| -> Vec<(Day, Quantiles)> {
+        days.iter().copied().zip(ahead.iter().map(of)).collect()
+    };
+    let dots = |of: fn(&Inspection) -> Option<u32>| -> Vec<(Day, f64)> {
+        looks.iter().filter_map(|look| Some((look.date, f64::from(of(look)?)))).collect()
+    };
+    let (live, brown) = (dots(Inspection::live), dots(|look| look.brown));
+    let from = looks.first().map_or(today, |look| look.date).max(today.plus(-AHEAD_DAYS));
+    let (live_ahead, brown_ahead) = (fan(|f| f.live), fan(|f| f.brown_on));
+    let recent = |dots: Vec<(Day, f64)>| dots.into_iter().filter(|(d, _)| *d >= from).collect::<Vec<_>>();
+    let (live, brown) = (recent(live), recent(brown));
+    let traces = [
+        Trace::Fan("live", &live_ahead),
+        Trace::Fan("brown", &brown_ahead),
+        Trace::Dots("live", &live),
+        Trace::Dots("brown", &brown),
+    ];
+    course(speaker, &traces, from, to, today)
+}

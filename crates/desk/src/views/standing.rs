@@ -1,0 +1,163 @@
+//! Where each palm stands: the few figures that lists and searches need, kept so that no list has to read palms anew.
+//!
+//! A reading is large and is made for one palm at a time; a standing is small and is kept for all. It is good as long
+//! as the palm's record is the very same and the day has not changed.
+
+use super::case::StemToday;
+use super::loss;
+use crate::office::Office;
+use crown::{Cut, DueWindow, Explanation, PalmReading};
+use model::{Day, Finding, PalmId, PalmRecord};
+use rayon::prelude::*;
+use std::collections::HashMap;
+use std::sync::atomic::{AtomicBool, AtomicU64, Ordering};
+use std::sync::{Arc, RwLock};
+
+/// Dead fronds on a stem from which a visit is worth it, and from which it is late (both assumed).
+pub const TIDY: u32 = 3;
+/// See [`TIDY`].
+pub const LIMIT: u32 = 8;
+
+/// Where one palm stands on a day.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Standing {
+    /// Probability of each explanation for the whole palm.
+    pub probabilities: [f64; 4],
+    /// The most probable explanation; `None` while nobody has looked.
+    pub explanation: Option<Explanation>,
+    /// Smallest probability among the stems that what was lost is ordinary; `None` if no count can tell.
+    pub tail_probability: Option<f64>,
+    /// Fronds lost at the stem which that is about.
+    pub lost: Option<f64>,
+    /// When a visit is worth it: the earliest of the stems.
+    pub due: DueWindow,
+    /// Why nobody cuts; each code once.
+    pub holds: Vec<Finding>,
+    /// What the cut plans of all stems take.
+    pub take: Cut,
+}
+
+impl Standing {
+    /// From a reading, which may be thrown away afterwards.
+    pub fn of(record: &PalmRecord, reading: &PalmReading, today: Day) -> Standing {
+        let best = Explanation::ALL
+            .into_iter()
+            .max_by(|a, b| reading.probabilities[a.index()].total_cmp(&reading.probabilities[b.index()]));
+        let mut standing = Standing {
+            probabilities: reading.probabilities,
+            explanation: best.filter(|_| record.inspections.iter().any(|i| i.date <= today)),
+            tail_probability: None,
+            lost: None,
+            due: DueWindow { earliest: None, latest: None },
+            holds: Vec::new(),
+            take: Cut::NONE,
+        };
+        for (stem, _) in &reading.stems {
+            if let Some(stem) = StemToday::of(record, reading, *stem, today, None) {
+                standing.add(&stem);
+            }
+        }
+        standing
+    }
+
+    fn add(&mut self, stem: &StemToday) {
+        let due = stem.reading().due(TIDY, LIMIT);
+        self.due.earliest = first(self.due.earliest, due.earliest);
+        self.due.latest = first(self.due.latest, due.latest);
+        if let Some(loss) = stem.reading().loss() {
+            let stranger = loss.tail_probability.is_some_and(|p| self.tail_probability.is_none_or(|q| p < q));
+            if stranger {
+                (self.tail_probability, self.lost) = (loss.tail_probability, loss.lost);
+            }
+        }
+        let plan = care::cut_plan(&stem.case());
+        for hold in plan.holds {
+            if self.holds.iter().all(|h| h.code != hold.code) {
+                self.holds.push(hold);
+            }
+        }
+        self.take.green += plan.may_take.green;
+        self.take.yellowing += plan.may_take.yellowing;
+        self.take.brown += plan.may_take.brown;
+    }
+
+    /// Whether more was lost than ageing and move make in 19 of 20 cases.
+    pub fn unusual(&self) -> bool {
+        self.tail_probability.is_some_and(|p| p < loss::UNUSUAL)
+    }
+
+    /// Probability of an explanation.
+    pub fn probability(&self, explanation: Explanation) -> f64 {
+        self.probabilities[explanation.index()]
+    }
+}
+
+fn first(a: Option<Day>, b: Option<Day>) -> Option<Day> {
+    a.into_iter().chain(b).min()
+}
+
+struct Kept {
+    record: Arc<PalmRecord>,
+    today: Day,
+    standing: Arc<Standing>,
+}
+
+/// The standings of an office's palms. Share it; all methods take `&self`.
+#[derive(Default)]
+pub struct Standings {
+    kept: RwLock<HashMap<PalmId, Kept>>,
+    made: AtomicU64,
+    filling: AtomicBool,
+}
+
+impl Standings {
+    /// What is known already; never computes.
+    pub fn peek(&self, record: &Arc<PalmRecord>, today: Day) -> Option<Arc<Standing>> {
+        let kept = self.kept.read().ok()?;
+        let found = kept.get(&record.id)?;
+        (found.today == today && Arc::ptr_eq(&found.record, record)).then(|| found.standing.clone())
+    }
+
+    /// The standing of a palm, computed if it is not known.
+    pub fn get(&self, office: &Office, record: &Arc<PalmRecord>) -> Option<Arc<Standing>> {
+        let today = office.today();
+        if let Some(known) = self.peek(record, today) {
+            return Some(known);
+        }
+        let reading = office.reading(record.id)?;
+        let standing = Arc::new(Standing::of(record, &reading, today));
+        self.made.fetch_add(1, Ordering::Relaxed);
+        let kept = Kept { record: record.clone(), today, standing: standing.clone() };
+        self.kept.write().ok()?.insert(record.id, kept);
+        Some(standing)
+    }
+
+    /// How many standings were computed since the start.
+    pub fn made(&self) -> u64 {
+        self.made.load(Ordering::Relaxed)
+    }
+
+    /// Computes what is missing for the palms standing now, on all cores; one such run at a time, a second returns at
+    /// once.
+    pub fn fill(&self, office: &Office) {
+        if self.filling.swap(true, Ordering::AcqRel) {
+            return;
+        }
+        let (today, state) = (office.today(), office.state());
+        let missing: Vec<_> = state.standing().filter(|r| self.peek(r, today).is_none()).collect();
+        missing.par_iter().for_each(|record| {
+            self.get(office, record);
+        });
+        self.filling.store(false, Ordering::Release);
+    }
+
+    /// Palms standing now whose standing is not known.
+    pub fn missing(&self, office: &Office) -> usize {
+        let (today, state) = (office.today(), office.state());
+        let Ok(kept) = self.kept.read() else { return 0 };
+        let known = |r: &Arc<PalmRecord>| {
+            kept.get(&r.id).is_some_and(|k| k.today == today && Arc::ptr_eq(&k.record, r))
+        };
+        state.standing().filter(|r| !known(r)).count()
+    }
+}
