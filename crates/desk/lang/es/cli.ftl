@@ -11,9 +11,9 @@ species-unknown-near = «{ $found }» no es un nombre de palma conocido. ¿Quiso
 
 assess-decline-probable = Es probable un decaimiento ({ $share }). Hágala revisar antes de cortar nada.
 assess-loss-beyond-ordinary = El tallo { $stem } ha perdido { $lost } desde el { $since }; una pérdida ordinaria apenas pasaría de { $most }. Llame a quien conozca las enfermedades de las palmas.
-assess-spear-leaning = La hoja lanza del tallo { $stem } estaba inclinada el { $date }. Mírela de inmediato; no corte nada.
-assess-spear-down = La hoja lanza del tallo { $stem } estaba caída el { $date }. Mírela de inmediato; no corte nada.
-assess-spear-pulled = La hoja lanza del tallo { $stem } salió al tirar de ella el { $date }. Mírela de inmediato; no corte nada.
+assess-spear-leaning = La flecha del tallo { $stem } estaba inclinada el { $date }. Mírela de inmediato; no corte nada.
+assess-spear-down = La flecha del tallo { $stem } estaba caída el { $date }. Mírela de inmediato; no corte nada.
+assess-spear-pulled = La flecha del tallo { $stem } salió al tirar de ella el { $date }. Mírela de inmediato; no corte nada.
 assess-later-looks = { $count ->
     [one] No se tuvo en cuenta { $count } inspección posterior al día de la lectura.
    *[other] No se tuvieron en cuenta { $count } inspecciones posteriores al día de la lectura.
@@ -43,7 +43,7 @@ cli-taken = { $file }: { $taken } tomadas, { $already } ya estaban, { $refused }
 cli-assessed = { $palms ->
     [one] { $palms } palma leída
    *[other] { $palms } palmas leídas
-} a { $date }: { $ageing } envejecimiento ordinario, { $move } traslado, { $hunger } hambre, { $decline } decaimiento. { $person ->
+} a { $date }: { $ageing } envejecimiento ordinario, { $move } por la mudanza, { $hunger } hambre, { $decline } decaimiento. { $person ->
     [0] Ninguna necesita a una persona.
     [one] { $person } necesita a una persona.
    *[other] { $person } necesitan a una persona.
@@ -62,7 +62,7 @@ cli-asked-allowed = { $tag }, tallo { $stem }: se puede quitar todo ({ $asked })
 cli-asked-partly = { $tag }, tallo { $stem }: de { $asked }, solo se puede quitar { $allowed }.
 cli-asked-refused = { $tag }, tallo { $stem }: rechazado ({ $asked }). Permitido: { $allowed }.
 cli-cut = { $green } verdes, { $yellowing } amarillentas, { $brown } secas
-cli-recovery = De vuelta a la línea de nivel en { $level }, a la copa llena en { $full }; { $months } meses-fronda de hoja perdidos en dos años.
+cli-recovery = De vuelta a la línea de nivel en { $level }, a la corona completa en { $full }; { $months } meses-hoja de hoja perdidos en dos años.
 cli-span = de { $low } a { $high }
 cli-beyond = más de diez años
 cli-serving = Sirviendo { $folder } en { $address } (pare con Ctrl-C)

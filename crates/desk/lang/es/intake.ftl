@@ -47,7 +47,7 @@ intake-no-such-stem = Se encontró el tallo { $found }, pero la palma está regi
 }. Corrija el número aquí o el número de tallos de la palma.
 intake-no-date = Falta la fecha. Cada inspección necesita su día.
 intake-before-planting = { $found } es anterior a la plantación de la palma ({ $planted }).
-intake-bad-spear = «{ $found }» no dice nada de la hoja lanza; se esperaba una de estas palabras: { $words }.
+intake-bad-spear = «{ $found }» no dice nada de la flecha; se esperaba una de estas palabras: { $words }.
 intake-bad-clock = «{ $found }» no es una lectura de reloj: se esperaban horas mayores que 0 y hasta 12, en cuartos, como 8.5.
 intake-clock-side = «{ $found }» está en el otro lado de la esfera: el lado izquierdo va de 6 a 12; el derecho es 12 o de 0.25 a 6.
 intake-more-off-than-on = Se quitaron { $found }, pero solo se contaron { $counted }.
@@ -71,5 +71,5 @@ intake-out-of-order = { $count ->
     [one] { $count } inspección aparece después de otra posterior del mismo tallo; se ordenaron por fecha.
    *[other] { $count } inspecciones aparecen después de otra posterior del mismo tallo; se ordenaron por fecha.
 }
-intake-moved-long-before-planted = Se trasladó el { $moved }, pero se plantó el { $planted }, más de un año después. Revise las dos fechas.
+intake-moved-long-before-planted = Se movió el { $moved }, pero se plantó el { $planted }, más de un año después. Revise las dos fechas.
 intake-climate-incomplete = Al lugar «{ $site }» le falta la temperatura media de algún mes; se toma para él la estación estándar.
