@@ -62,6 +62,39 @@ impl Fold {
         self.state
     }
 
+    /// Whether an entry is in.
+    pub fn knows(&self, id: EntryId) -> bool {
+        self.threads.knows(id)
+    }
+
+    /// The palm an entry speaks of, whether it still stands or not; for a lifting, the palm of its hold.
+    pub fn palm_of(&self, id: EntryId) -> Option<PalmId> {
+        match self.threads.place_of(self.threads.root(id))? {
+            Place::Palm(palm) => Some(palm),
+            Place::Hold(hold) => match self.threads.place_of(hold)? {
+                Place::Palm(palm) => Some(palm),
+                Place::Hold(_) => None,
+            },
+        }
+    }
+
+    /// A palm by the id of any entry of its registration: the one name it goes by in the state.
+    pub fn palm_named(&self, palm: PalmId) -> PalmId {
+        PalmId(self.threads.root(EntryId(palm.0)).0)
+    }
+
+    /// Whether the thread of an entry began as the registration of a palm.
+    pub fn registers(&self, id: EntryId) -> bool {
+        self.threads
+            .began_as(id, |what| matches!(what, What::Registered(_)))
+    }
+
+    /// Whether the thread of an entry began as a hold.
+    pub fn holds(&self, id: EntryId) -> bool {
+        self.threads
+            .began_as(id, |what| matches!(what, What::HoldSet(..)))
+    }
+
     /// Folds one palm anew, marks tags whose carriers change; whether findings changed.
     fn fold_palm(&mut self, palm: PalmId, tags: &mut BTreeSet<String>) -> bool {
         let (folded, noticed) = fold_palm(&self.threads, palm);

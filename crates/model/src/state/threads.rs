@@ -149,6 +149,18 @@ impl Threads {
         smallest
     }
 
+    /// Whether an entry is in.
+    pub fn knows(&self, id: EntryId) -> bool {
+        self.facts.contains_key(&id)
+    }
+
+    /// Whether the first entry of an id's thread is of some kind.
+    pub fn began_as(&self, id: EntryId, kind: impl Fn(&What) -> bool) -> bool {
+        self.facts
+            .get(&self.root(id))
+            .is_some_and(|fact| kind(&fact.what))
+    }
+
     /// Whether a thread has no first entry because its entries replace each other in a circle.
     pub fn is_circle(&self, root: EntryId) -> bool {
         self.facts

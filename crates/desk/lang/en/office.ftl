@@ -1,0 +1,31 @@
+### Why the office does not record something, and what is wrong with entries that are recorded
+
+## A palm
+
+tag-taken = The tag “{ $tag }” is on another palm already. Give this palm a tag of its own, or take the other one off the register first.
+tag-malformed = “{ $tag }” is no tag: 1 to { $limit } characters without spaces before or after were expected.
+palm-unknown = There is no such palm in the register. Register it first.
+stems-absurd = { $tag }: { $found } stems cannot be; 1 to { $limit } were expected.
+figure-out-of-range = { $tag }: a height, a distance, a position or a number of fronds is out of range. Check the figures and their units.
+date-in-future = { $tag }: { $date } is after today ({ $today }). What has not happened yet cannot be recorded.
+date-too-early = { $tag }: { $date } is before 1800. Check the year.
+
+## An inspection
+
+stem-out-of-range = { $tag }, { $date }: the palm has no stem { $stem }. Mend the number of the stem, or the palm’s number of stems.
+count-absurd = { $tag }, stem { $stem }, { $date }: { $found } fronds were counted; no crown holds more than { $limit }. Check the figure.
+more-off-than-on = { $tag }, stem { $stem }, { $date }: more fronds were taken off than were counted. Counts are made before anything is taken off.
+clock-impossible = { $tag }, stem { $stem }, { $date }: a clock reading lies between 0.25 and 12 hours.
+inspection-twice = { $tag }, stem { $stem }, { $date }: there are two inspections of this day; the one written last counts.
+
+## Holds, corrections, entries
+
+hold-without-reason = A hold needs its reason.
+hold-unknown = There is no such hold to lift.
+withdrawal-of-nothing = To take an entry back, name the entry.
+entry-unknown = The entry to be corrected is not in the ledger.
+correction-of-another-kind = The registration of a palm can only be corrected by a registration, and nothing else by one.
+recorded-otherwise = This was recorded before, with other values. What is recorded stays; write a correction of it.
+tag-doubled = Two palms carry the tag “{ $tag }”. The one registered first keeps it; give the other a tag of its own.
+entry-not-understood = An entry of the kind “{ $kind }” comes from a newer version of Spearleaf. It is kept but has no effect here.
+corrections-in-circle = Some entries correct each other in a circle; none of them counts.
