@@ -12,6 +12,8 @@ pub const ESTABLISHED_AFTER_DAYS: i32 = 540;
 /// Nobody calls a palm established sooner than this: the shortest time production takes to come back
 /// (assumed, `docs/crown.md`).
 const ESTABLISHED_NOT_BEFORE_DAYS: i32 = 180;
+/// A frond counts as hanging below level when all but a tenth of it does (assumed: the medians are no finer).
+const LEVEL_SLACK: f64 = 0.1;
 /// Share of next year's growth that this year must reach for production to be back (assumed).
 const PACE_BACK: f64 = 0.9;
 
@@ -50,7 +52,7 @@ fn facts(case: &CutCase) -> CrownFacts {
             .rev()
             .find(|i| i.live().is_some())
             .map(|i| case.today.since(i.date)),
-        below_level: whole(reading.below_level() + 1e-9, f64::floor).min(green + yellowing),
+        below_level: whole(reading.below_level() + LEVEL_SLACK, f64::floor).min(green + yellowing),
         probabilities: worse(reading.probabilities, case.palm_probabilities),
         regrowth: next.map(|day| whole(reading.regrowth(day).q50, f64::round)),
         fronds_per_year: reading.regrowth(case.today.plus(365)).q50 * 365.25 / 365.0,

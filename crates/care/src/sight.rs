@@ -1,6 +1,7 @@
 //! What a rule looks at.
 
 use crate::case::{CrownFacts, Grounds};
+use crate::cautions::LAST;
 use crate::rule::{Say, cite};
 use model::state::Hold;
 use model::{Day, Finding, Inspection, Knowledge, Palm, SourceKey, Spear, Species};
@@ -35,7 +36,8 @@ impl<'a> Sight<'a> {
         finding.practice = say.practice;
         for key in say.cites {
             let (sources, practice) = cite(self.knowledge, key);
-            finding.practice |= practice;
+            // the sentence that ends every caution is no ground of what the caution says
+            finding.practice |= practice && *key != LAST;
             add_new(&mut finding.sources, sources.cloned());
         }
         add_new(

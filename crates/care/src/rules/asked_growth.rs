@@ -21,7 +21,7 @@ pub const RULE: Rule = Rule {
 };
 
 /// Below this pace a palm makes no fronds worth dividing by, a year.
-const STANDSTILL: f64 = 0.1;
+const STANDSTILL: f64 = 0.5;
 
 /// Live fronds asked, in years of growth; `None` where the palm stands still.
 pub fn years(sight: &Sight, cut: Cut) -> Option<f64> {
