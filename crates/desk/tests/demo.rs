@@ -1,0 +1,357 @@
+//! The demo holds what it promises, the same on every run.
+
+use spearleaf_desk as desk;
+
+use desk::demo::{self, Case};
+use desk::office::Note;
+use model::knowledge::Named;
+use model::state::PalmRecord;
+use model::{Day, Entry, Knowledge, PalmId, Spear, State};
+use std::collections::{BTreeMap, BTreeSet};
+
+fn today() -> Day {
+    Day::parse("2026-03-02").unwrap()
+}
+
+fn entry(note: Note) -> Entry {
+    let (id, at, by) = (
+        note.id.expect("a demo note carries its id"),
+        note.at,
+        note.by,
+    );
+    Entry {
+        id,
+        at,
+        written_at: at,
+        by,
+        device: "demo".to_owned(),
+        body: note.body,
+        replaces: note.replaces,
+    }
+}
+
+fn state(today: Day) -> State {
+    State::fold(demo::notes(today).into_iter().map(entry))
+}
+
+fn shown(state: &State, case: Case) -> Vec<&PalmRecord> {
+    let palms = demo::palms_with(case);
+    assert!(!palms.is_empty(), "{case:?} is not in the demo");
+    palms
+        .iter()
+        .map(|id| &**state.palm(*id).expect("a palm of the demo"))
+        .collect()
+}
+
+#[test]
+fn it_has_sixty_palms_of_fifteen_species_on_three_sites() {
+    let state = state(today());
+    let known = Knowledge::embedded();
+    let mut species = BTreeSet::new();
+    let mut sites = BTreeMap::new();
+    for record in state.standing() {
+        *sites.entry(record.palm.site.clone()).or_insert(0) += 1;
+        species.extend(
+            known
+                .species_named(&record.palm.species)
+                .species()
+                .map(|s| s.name.clone()),
+        );
+    }
+    assert!(
+        state.standing().count() >= 60,
+        "{}",
+        state.standing().count()
+    );
+    assert!(species.len() >= 15, "{species:?}");
+    assert_eq!(sites.len(), 3, "{sites:?}");
+    assert!(sites.values().all(|n| *n >= 15), "{sites:?}");
+    assert!(state.noticed().is_empty(), "{:?}", state.noticed());
+    assert_eq!(
+        state.palms.len(),
+        state.standing().count() + 1,
+        "one palm was felled"
+    );
+}
+
+#[test]
+fn the_same_day_gives_the_same_demo_and_another_day_another_one() {
+    let text = |day| {
+        demo::notes(day)
+            .into_iter()
+            .map(|n| format!("{:?}", entry(n)))
+            .collect::<Vec<_>>()
+    };
+    assert_eq!(text(today()), text(today()));
+    let later = text(today().plus(40));
+    assert_ne!(text(today()), later);
+    let ids = |day| {
+        demo::notes(day)
+            .into_iter()
+            .map(|n| n.id.unwrap())
+            .collect::<BTreeSet<_>>()
+    };
+    assert_eq!(
+        ids(today()).len(),
+        demo::notes(today()).len(),
+        "ids are not unique"
+    );
+    assert!(demo::is_demo(&state(today())));
+    assert!(!demo::is_demo(&State::default()));
+}
+
+/// A year up to a few days before today, in order, on whichever day it is opened.
+#[test]
+fn it_never_grows_stale() {
+    for today in ["2026-03-02", "2026-08-31", "2028-02-29"].map(|text| Day::parse(text).unwrap()) {
+        let notes = demo::notes(today);
+        assert!(notes.windows(2).all(|w| w[0].at <= w[1].at));
+        assert!(notes.first().unwrap().at.day() >= today.plus(-370));
+        let last = notes.last().unwrap().at.day();
+        assert!(last < today && last >= today.plus(-7), "{last}");
+        let state = state(today);
+        for record in state.standing() {
+            let looks = record
+                .inspections
+                .iter()
+                .map(|look| look.date)
+                .collect::<Vec<_>>();
+            assert!(looks.iter().all(|day| *day < today), "{}", record.palm.tag);
+            assert!(
+                today.since(*looks.iter().max().unwrap()) <= 30,
+                "{} was not seen lately",
+                record.palm.tag
+            );
+        }
+        let months = state
+            .standing()
+            .flat_map(|r| r.inspections.iter().map(|l| l.date.ymd().1))
+            .collect::<BTreeSet<_>>();
+        assert_eq!(months.len(), 12, "a month of {today}'s year without a look");
+    }
+}
+
+#[test]
+fn every_case_of_the_list_is_there() {
+    let state = state(today());
+    let last = |record: &PalmRecord| record.last_look().unwrap().clone();
+    for case in Case::ALL {
+        shown(&state, case);
+    }
+    let moved = shown(&state, Case::MovedNineWeeksAgo)[0];
+    assert_eq!(today().since(moved.palm.moved_on.unwrap()), 63);
+    let shed: u32 = moved
+        .looks(1)
+        .filter_map(|look| look.removed.brown)
+        .sum::<u32>()
+        + last(moved).brown.unwrap();
+    assert!(
+        (8..=30).contains(&shed),
+        "a palm of a hundred fronds sheds 15 to 20 of them (common practice): {shed}"
+    );
+    for hungry in shown(&state, Case::Hungry) {
+        let look = last(hungry);
+        assert!(
+            look.yellowing.unwrap() >= 1,
+            "{} is not yellowing: {look:?}",
+            hungry.palm.tag
+        );
+    }
+    let wilt = shown(&state, Case::WiltSuspect)[0];
+    assert_eq!(
+        wilt.holds_on(today())
+            .map(|h| h.reason.as_str())
+            .collect::<Vec<_>>(),
+        ["wilt-suspect"]
+    );
+    let (first, now) = (wilt.looks(1).next().unwrap().live().unwrap(), last(wilt));
+    assert!(
+        f64::from(now.live().unwrap()) < 0.8 * f64::from(first),
+        "{first} then {now:?}"
+    );
+    assert!(now.signs.contains(&"one-sided-browning".to_owned()));
+    for row in shown(&state, Case::OverTrimmed) {
+        let cut = row
+            .looks(1)
+            .find(|look| look.removed.green.is_some())
+            .expect("the cut was recorded");
+        assert!(
+            cut.live().unwrap() - cut.removed.green.unwrap() <= 12,
+            "{cut:?}"
+        );
+    }
+    assert!(shown(&state, Case::OverTrimmed).len() >= 5, "a row");
+    let skirt = shown(&state, Case::SkirtOverPath)[0];
+    assert!(
+        last(skirt).brown.unwrap() >= 30 && skirt.palm.over == "footpath",
+        "{:?}",
+        last(skirt)
+    );
+    assert_eq!(skirt.palm.last_cleaned_on, None);
+    // 29 CFR 1910.269(x): 10 ft, 3.05 m, for anybody but line-clearance workers.
+    assert!(shown(&state, Case::WiresNear)[0].palm.wires.unwrap().0 < 3.05);
+    let nest = shown(&state, Case::NestHold)[0];
+    assert!(
+        nest.holds_on(today())
+            .any(|h| h.reason == "nest" && h.until.is_some())
+    );
+}
+
+#[test]
+fn the_odd_ones_are_there_too() {
+    let state = state(today());
+    for clump in shown(&state, Case::MultiStem) {
+        assert!(clump.palm.stems >= 2);
+        for stem in 1..=clump.palm.stems {
+            assert!(
+                clump.looks(stem).count() >= 3,
+                "{} stem {stem}",
+                clump.palm.tag
+            );
+        }
+    }
+    assert_eq!(shown(&state, Case::OneInspection)[0].inspections.len(), 1);
+    let unknown = &shown(&state, Case::UnknownSpecies)[0].palm.species;
+    assert_eq!(Knowledge::embedded().species_named(unknown), Named::Unknown);
+    for partly in shown(&state, Case::MissingCounts) {
+        let all =
+            |f: fn(&model::Inspection) -> bool| partly.inspections.iter().filter(|l| f(l)).count();
+        assert!(
+            all(|l| l.green.is_none()) > 0 && all(|l| l.brown.is_none()) > 0,
+            "{}",
+            partly.palm.tag
+        );
+        assert!(all(|l| l.live().is_some()) > 0, "{}", partly.palm.tag);
+    }
+    for cleaning in shown(&state, Case::SelfCleaning) {
+        assert!(
+            cleaning.inspections.iter().all(|l| l.brown.unwrap() <= 3),
+            "{}",
+            cleaning.palm.tag
+        );
+    }
+    let leaning = shown(&state, Case::SpearLeaning)[0];
+    assert_eq!(
+        leaning.looks(1).next_back().unwrap().spear,
+        Some(Spear::Leaning)
+    );
+    let corrected = demo::notes(today())
+        .iter()
+        .filter(|n| n.replaces.is_some())
+        .count();
+    assert_eq!(corrected, 1, "one slip of the pen was corrected");
+    let gone: Vec<&PalmId> = state
+        .palms
+        .iter()
+        .filter(|(_, r)| !r.stands())
+        .map(|(id, _)| id)
+        .collect();
+    assert_eq!(gone.len(), 1);
+}
+
+/// Counts stay near the crowns they were drawn from: a full crown is full, nothing is absurd.
+#[test]
+fn counts_are_those_of_living_crowns() {
+    let state = state(today());
+    for record in state.standing() {
+        for look in &record.inspections {
+            let counts = [look.green, look.yellowing, look.brown].map(|n| n.unwrap_or(0));
+            assert!(
+                counts.iter().all(|n| *n <= 200),
+                "{} {look:?}",
+                record.palm.tag
+            );
+            for clock in look.clock_left.iter().chain(&look.clock_right) {
+                assert!(
+                    (clock.0 * 4.0).fract() == 0.0 && clock.0 > 0.0 && clock.0 <= 12.0,
+                    "{look:?}"
+                );
+            }
+            assert!(
+                look.clock_left.is_none_or(|c| c.0 >= 6.0)
+                    && look.clock_right.is_none_or(|c| c.0 <= 6.0)
+            );
+        }
+    }
+    // UF/IFAS ENH-732: about one frond a month; PalmTraits: at most 20 live.
+    for royal in shown(&state, Case::SelfCleaning)
+        .iter()
+        .filter(|r| r.palm.species == "Roystonea regia")
+    {
+        let live = royal.last_look().unwrap().live().unwrap();
+        assert!((12..=21).contains(&live), "{} has {live}", royal.palm.tag);
+    }
+}
+
+fn office() -> desk::office::Office {
+    let world = desk::world::World {
+        now: testkit::clock("2026-03-02"),
+        as_of: Some(today()),
+        new_id: testkit::ids(1),
+        device: "demo".to_owned(),
+    };
+    let office =
+        desk::office::Office::open(std::sync::Arc::new(ledger::Memory::default()), world).unwrap();
+    assert!(!office.is_demo());
+    office
+}
+
+#[test]
+fn the_office_takes_every_note_and_knows_that_it_is_the_demo() {
+    let office = office();
+    let notes = demo::notes(today());
+    let entries = office
+        .record(notes.clone())
+        .expect("the office refuses nothing of the demo");
+    assert_eq!(entries.len(), notes.len());
+    assert_eq!(*office.state(), state(today()));
+    assert!(office.is_demo());
+    // Filling it again changes nothing.
+    office.record(notes).expect("the same notes twice");
+    assert_eq!(*office.state(), state(today()));
+}
+
+/// The readings tell each story: what was made to happen is what the counts are read as.
+#[test]
+fn the_readings_tell_the_stories() {
+    use crown::Explanation::{self, Ageing, Decline, Hunger, Move};
+    let office = office();
+    office
+        .record(demo::notes(today()))
+        .expect("the office refuses nothing of the demo");
+    let share = |id: PalmId, of: Explanation| {
+        let reading = office.reading(id).expect("a palm of the demo");
+        reading.probabilities[of.index()]
+    };
+    for (case, of, least) in [
+        (Case::MovedNineWeeksAgo, Move, 0.5),
+        (Case::Hungry, Hunger, 0.8),
+        (Case::WiltSuspect, Decline, 0.8),
+        (Case::OverTrimmed, Ageing, 0.8),
+        (Case::SelfCleaning, Ageing, 0.8),
+        (Case::SkirtOverPath, Ageing, 0.5),
+        (Case::WiresNear, Ageing, 0.5),
+    ] {
+        for id in demo::palms_with(case) {
+            let p = share(id, of);
+            assert!(
+                p > least,
+                "{case:?}: {of:?} has only {p}, of {:?}",
+                office.reading(id).unwrap().probabilities
+            );
+        }
+    }
+}
+
+/// The grounds lie near a place with a climate, or the season would be a guess.
+#[test]
+fn every_palm_has_a_climate() {
+    let office = office();
+    for record in state(today()).standing() {
+        assert!(
+            office.climate(&record.palm).is_some(),
+            "{}",
+            record.palm.tag
+        );
+    }
+}
