@@ -87,7 +87,7 @@ pub fn preview(office: &Office, bytes: &[u8], encoding: &str) -> Preview {
         Some(FileKind::Inspections) => inspections(office, bytes),
         // the palm reader says what is wrong with a file that is none; a good file of another kind is named here
         None => match PalmReader::open(bytes) {
-            Err(refusal) if refusal.finding.code != "intake-missing-columns" => Preview::refused(None, refusal),
+            Err(refusal) if !refusal.finding.code.starts_with("intake-missing-columns") => Preview::refused(None, refusal),
             _ => Preview::refused(None, Refusal::file(1, Finding::new("forms-import-neither", Severity::Refuse))),
         },
     }

@@ -18,6 +18,9 @@ mod spear;
 mod species;
 mod stash;
 
+#[cfg(test)]
+mod tests;
+
 use crate::App;
 use axum::Router;
 

@@ -183,7 +183,7 @@ pub fn heading(title: &str, palm: &model::Palm) -> Markup {
 pub fn messages(reader: &Reader) -> Markup {
     html! {
         div.note #draft-note hidden role="status" {
-            p { (reader.say("forms-draft-restored")) }
+            p { (reader.say("forms-draft-restored")) " " span #draft-when {} }
             button type="button" #draft-discard { (reader.say("forms-draft-discard")) }
         }
         div.trouble.summary #send-trouble hidden role="alert" tabindex="-1" {
