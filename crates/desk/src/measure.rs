@@ -101,6 +101,12 @@ impl Measure {
         )
     }
 
+    /// "1–4" for tables, to the nearest whole ones; a single number where both are the same.
+    pub fn band(&self, low: f64, high: f64) -> String {
+        let (low, high) = (self.about(low), self.about(high));
+        if low == high { low } else { format!("{low}–{high}") }
+    }
+
     /// A share, 0..=1, in whole percent; near 0 and 1 it says "under 1%" and "over 99%", never 0 or 100 by rounding.
     pub fn percent(&self, share: f64) -> String {
         let whole = (share * 100.0).round();

@@ -3,6 +3,7 @@
 mod asked;
 pub mod api;
 mod case;
+pub mod cautions;
 pub mod charts;
 mod crowns;
 mod cutting;
@@ -22,10 +23,10 @@ pub mod standing;
 pub mod today;
 
 pub use asked::{Answer, Question};
-pub use case::{DEFAULT_VISIT_DAYS, species_of};
+pub use case::DEFAULT_VISIT_DAYS;
 pub use crowns::{CrownFrames, Mode, WEEKS, class};
 pub use cutting::{CuttingView, Line};
-pub use expect::{Bar, ReadingView};
+pub use expect::{Bar, Learned, ReadingView};
 pub use facts::Fact;
 pub use history::Event;
 pub use loss::LossView;

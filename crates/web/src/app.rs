@@ -2,6 +2,7 @@
 
 use crate::{Fault, Reader};
 use desk::office::Office;
+use desk::views::standing::Standings;
 use std::sync::Arc;
 
 /// The state behind all handlers. Cheap to clone.
@@ -9,12 +10,14 @@ use std::sync::Arc;
 pub struct App {
     /// The one office.
     pub office: Arc<Office>,
+    /// Where its palms stand, for lists.
+    pub standings: Arc<Standings>,
 }
 
 impl App {
     /// Over an office.
     pub fn new(office: Arc<Office>) -> App {
-        App { office }
+        App { office, standings: Arc::default() }
     }
 
     /// Runs work that reads the ledger or computes on a thread where it may take its time.
@@ -27,5 +30,12 @@ impl App {
         let office = self.office.clone();
         let done = tokio::task::spawn_blocking(move || work(&office)).await;
         done.map_err(|_| Fault::broken(reader))
+    }
+
+    /// Starts to read the palms that have not been read today; returns at once.
+    pub fn read_in_background(&self) {
+        let app = self.clone();
+        // nobody waits for it: it ends by itself, and what it found is there for the next request
+        drop(tokio::task::spawn_blocking(move || app.standings.fill(&app.office)));
     }
 }

@@ -42,6 +42,7 @@ pub fn page(reader: &Reader, here: Here, title: &str, content: Markup) -> Markup
                 meta name="theme-color" content="#183d24";
                 title { (title) " · " (reader.say("product")) }
                 link rel="stylesheet" href=(assets::address("spearleaf.css"));
+                link rel="stylesheet" href=(assets::address("forms.css"));
                 link rel="icon" type="image/svg+xml" href=(assets::address("leaf.svg"));
                 script src=(assets::address("crown.js")) defer {}
                 script src=(assets::address("forms.js")) defer {}

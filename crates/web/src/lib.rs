@@ -2,6 +2,7 @@
 //!
 //! Everything is drawn on the server and works without script; the little script there is only makes it smoother.
 
+mod address;
 mod app;
 mod assets;
 mod fault;
@@ -24,7 +25,10 @@ use tower_http::compression::CompressionLayer;
 
 /// All pages, forms and the API over one office.
 pub fn router(office: Arc<Office>) -> Router {
-    let app = App::new(office);
+    routes(App::new(office))
+}
+
+fn routes(app: App) -> Router {
     let all = Router::new()
         .merge(pages::router())
         .merge(forms::router())
@@ -36,7 +40,9 @@ pub fn router(office: Arc<Office>) -> Router {
 
 /// Serves until Ctrl-C (or the terminal goes away); requests under way are finished first.
 pub async fn serve(office: Arc<Office>, listener: TcpListener) -> std::io::Result<()> {
-    axum::serve(listener, router(office)).with_graceful_shutdown(stop()).await
+    let app = App::new(office);
+    app.read_in_background();
+    axum::serve(listener, routes(app)).with_graceful_shutdown(stop()).await
 }
 
 async fn stop() {

@@ -1,11 +1,26 @@
 //! The pages that show.
 
+mod about;
+mod api;
+mod palm;
+mod palms;
+mod paging;
+mod said;
 mod settings;
+mod sources;
+mod today;
 
 use crate::App;
 use axum::Router;
 
 /// All pages but the forms.
 pub fn router() -> Router<App> {
-    Router::new().merge(settings::router())
+    Router::new()
+        .merge(today::router())
+        .merge(palms::router())
+        .merge(palm::router())
+        .merge(sources::router())
+        .merge(about::router())
+        .merge(settings::router())
+        .merge(api::router())
 }

@@ -16,13 +16,13 @@ use serde_json::{Map, Value, json};
 pub fn palms(office: &Office, standings: &Standings, search: &Search) -> Value {
     let (state, today) = (office.state(), office.today());
     let (found, paging) = palms::find(&state, standings, search, today);
-    let rows: Vec<Value> = found.iter().map(|r| row(r, standings.get(office, r).as_deref(), today)).collect();
+    let rows: Vec<Value> = found.iter().map(|r| row(office, r, standings.get(office, r).as_deref())).collect();
     json!({ "as_of": date(today), "total": paging.total, "page": paging.page, "pages": paging.pages, "palms": rows })
 }
 
-fn row(record: &PalmRecord, standing: Option<&Standing>, today: Day) -> Value {
-    let palm = &record.palm;
-    let needs: Vec<&str> = needs::of(record, standing, today).iter().map(|n| n.finding.code).collect();
+fn row(office: &Office, record: &PalmRecord, standing: Option<&Standing>) -> Value {
+    let (palm, today) = (&record.palm, office.today());
+    let needs: Vec<&str> = needs::of(office, record, standing).iter().map(|n| n.finding.code).collect();
     json!({
         "tag": palm.tag, "species": palm.species, "site": palm.site, "stems": palm.stems,
         "last_inspection": record.last_look().map(|l| date(l.date)),
@@ -40,17 +40,18 @@ pub fn palm(office: &Office, tag: &str, question: &Question) -> Option<Value> {
     let (state, today) = (office.state(), office.today());
     let record = state.by_tag(tag)?;
     let reading = office.reading(record.id)?;
-    let standing = Standing::of(record, &reading, today);
+    let standing = Standing::of(office, record, &reading);
     let stems: Vec<Value> =
-        reading.stems.iter().filter_map(|(n, _)| stem(record, &reading, *n, today, question)).collect();
-    let mut out = row(record, Some(&standing), today);
+        reading.stems.iter().filter_map(|(n, _)| stem(office, record, &reading, *n, question)).collect();
+    let mut out = row(office, record, Some(&standing));
     out["as_of"] = date(today).into();
     out["stem_readings"] = stems.into();
     Some(out)
 }
 
-fn stem(record: &PalmRecord, palm: &PalmReading, n: u16, today: Day, question: &Question) -> Option<Value> {
-    let at = StemToday::of(record, palm, n, today, question.next_visit)?;
+fn stem(office: &Office, record: &PalmRecord, palm: &PalmReading, n: u16, question: &Question) -> Option<Value> {
+    let at = StemToday::of(office, record, palm, n, question.next_visit)?;
+    let today = office.today();
     let reading = at.reading();
     let plan = care::cut_plan(&at.case());
     let answer = question.asks().then(|| care::asked(&at.case(), question.cut(&at)));

@@ -1,5 +1,6 @@
 //! From the register to what the cut plan is told.
 
+use crate::office::Office;
 use care::{CutCase, Grounds};
 use crown::{PalmReading, Reading};
 use model::state::Hold;
@@ -8,14 +9,10 @@ use model::{Day, Inspection, Knowledge, PalmRecord, Species};
 /// The next visit where nobody has named one, days from today (assumed; the page says so and takes another date).
 pub const DEFAULT_VISIT_DAYS: i32 = 182;
 
-/// The species row of a palm, if its name resolves.
-pub fn species_of(record: &PalmRecord) -> Option<&'static Species> {
-    Knowledge::embedded().species_named(&record.palm.species).species()
-}
-
 /// One stem of a palm on a day, with everything the rules ask for.
 pub struct StemToday<'a> {
     record: &'a PalmRecord,
+    species: Option<&'static Species>,
     stem: u16,
     reading: &'a Reading,
     palm_probabilities: [f64; 4],
@@ -28,15 +25,17 @@ pub struct StemToday<'a> {
 impl<'a> StemToday<'a> {
     /// A stem with its reading; `None` if the palm has no such stem.
     pub fn of(
+        office: &Office,
         record: &'a PalmRecord,
         reading: &'a PalmReading,
         stem: u16,
-        today: Day,
         next_visit: Option<Day>,
     ) -> Option<StemToday<'a>> {
+        let today = office.today();
         let (_, own) = reading.stems.iter().find(|(n, _)| *n == stem)?;
         Some(StemToday {
             record,
+            species: office.species(&record.palm),
             stem,
             reading: own,
             palm_probabilities: reading.probabilities,
@@ -51,7 +50,7 @@ impl<'a> StemToday<'a> {
     pub fn case(&self) -> CutCase<'_> {
         CutCase {
             palm: &self.record.palm,
-            species: species_of(self.record),
+            species: self.species,
             stem: self.stem,
             inspections: &self.looks,
             reading: self.reading,
@@ -72,6 +71,11 @@ impl<'a> StemToday<'a> {
     /// The day of the next visit that is reckoned with.
     pub fn next_visit(&self) -> Day {
         self.next_visit
+    }
+
+    /// The palm's species row, if its name resolves.
+    pub fn species(&self) -> Option<&'static Species> {
+        self.species
     }
 
     /// Looks at this stem, oldest first.

@@ -1,6 +1,8 @@
 //! The reading: what is going on, how sure, and what it rests on.
 
+use super::case::StemToday;
 use super::said::{Cited, Speaker};
+use crate::office::Office;
 use crown::{Explanation, LogSpread, PalmReading, Prior, Quantiles, Reading};
 use model::{Basis, Knowledge, PalmRecord};
 
@@ -49,6 +51,8 @@ pub struct ReadingView {
     pub palm_bars: Vec<Bar>,
     /// What the reading rests on, in one sentence.
     pub rests_on: String,
+    /// Where its season comes from.
+    pub season: String,
     /// Figures learned.
     pub learned: Vec<Learned>,
     /// The weights before the counts, in words.
@@ -56,15 +60,16 @@ pub struct ReadingView {
 }
 
 /// The reading of a stem in words.
-pub fn view(speaker: &Speaker, record: &PalmRecord, palm: &PalmReading, stem: &Reading) -> ReadingView {
-    let prior = prior_of(record);
+pub fn view(speaker: &Speaker, office: &Office, record: &PalmRecord, palm: &PalmReading, at: &StemToday) -> ReadingView {
+    let (prior, stem) = (prior_of(office, record), at.reading());
     let bars = bars(speaker, &stem.probabilities, &stem.prior_weights);
     let several = palm.stems.len() > 1;
     ReadingView {
         headline: headline(speaker, stem),
         key: stem.most_probable().key(),
         palm_bars: if several { self::bars(speaker, &palm.probabilities, &stem.prior_weights) } else { Vec::new() },
-        rests_on: rests_on(speaker, record, stem),
+        rests_on: rests_on(speaker, at),
+        season: season(speaker, office, record),
         learned: vec![
             learned(speaker, "reading-full-crown", &stem.full_crown, &prior.full_crown),
             learned(speaker, "reading-per-year", &stem.fronds_per_year, &prior.fronds_per_year),
@@ -75,12 +80,19 @@ pub fn view(speaker: &Speaker, record: &PalmRecord, palm: &PalmReading, stem: &R
 }
 
 /// The beliefs about a palm before its counts.
-pub fn prior_of(record: &PalmRecord) -> Prior {
-    let knowledge = Knowledge::embedded();
-    let species = super::species_of(record);
+fn prior_of(office: &Office, record: &PalmRecord) -> Prior {
+    let species = office.species(&record.palm);
     let genus = record.palm.species.split_whitespace().next().unwrap_or("");
-    let relatives = knowledge.relatives(species.map_or(genus, |s| s.genus()));
+    let relatives = Knowledge::embedded().relatives(species.map_or(genus, |s| s.genus()));
     Prior::of(&record.palm, species, &relatives)
+}
+
+fn season(speaker: &Speaker, office: &Office, record: &PalmRecord) -> String {
+    let known = office.climate(&record.palm).and(record.palm.position);
+    match known.and_then(|p| speaker.knowledge.climate_near(p.lat, p.lon)) {
+        Some((place, _)) => speaker.text("reading-season-from", &[("place", place.name.clone().into())]),
+        None => speaker.say("reading-season-assumed"),
+    }
 }
 
 fn bars(speaker: &Speaker, probabilities: &[f64; 4], prior: &[f64; 4]) -> Vec<Bar> {
@@ -129,12 +141,12 @@ fn headline(speaker: &Speaker, stem: &Reading) -> String {
     speaker.say(&format!("reading-headline-{}-{sure}", best.key()))
 }
 
-fn rests_on(speaker: &Speaker, record: &PalmRecord, stem: &Reading) -> String {
-    let Some(last) = stem.last_inspection else { return speaker.say("reading-rests-on-none") };
-    let looks = record.inspections.iter().filter(|i| i.date <= stem.as_of).count();
-    let ago = f64::from(stem.as_of.since(last));
-    let args = [("n", (looks as i64).into()), ("ago", speaker.measure.duration(ago).into())];
-    speaker.text(if looks == 1 { "reading-rests-on-one" } else { "reading-rests-on" }, &args)
+fn rests_on(speaker: &Speaker, at: &StemToday) -> String {
+    let looks: Vec<_> = at.looks().iter().filter(|look| look.date <= at.today()).collect();
+    let Some(last) = looks.last() else { return speaker.say("reading-rests-on-none") };
+    let ago = f64::from(at.today().since(last.date));
+    let args = [("n", (looks.len() as i64).into()), ("ago", speaker.measure.duration(ago).into())];
+    speaker.text(if looks.len() == 1 { "reading-rests-on-one" } else { "reading-rests-on" }, &args)
 }
 
 fn learned(speaker: &Speaker, name: &str, now: &Quantiles, before: &LogSpread) -> Learned {

@@ -19,6 +19,8 @@ pub struct Event {
     pub superseded: bool,
     /// It corrects an entry before it.
     pub corrects: bool,
+    /// Whether a form can correct it: an inspection that stands.
+    pub may_correct: bool,
     /// Its id, as a form to correct it wants it.
     pub id: String,
 }
@@ -38,6 +40,7 @@ fn event(speaker: &Speaker, entry: &Entry, superseded: bool) -> Event {
         by: entry.by.clone(),
         superseded,
         corrects: entry.replaces.is_some(),
+        may_correct: !superseded && matches!(entry.body, Body::Inspected { .. }),
         id: entry.id.0.to_string(),
     }
 }

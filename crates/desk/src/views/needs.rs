@@ -1,8 +1,9 @@
 //! What about a palm needs a person, worst first. One need, one line.
 
 use super::standing::Standing;
+use crate::office::Office;
 use crown::Explanation;
-use model::{Arg, Day, Finding, Knowledge, PalmRecord, Severity};
+use model::{Arg, Day, Finding, PalmRecord, Severity};
 
 /// A settled palm is looked at again after so many days at the latest (assumed).
 pub const LONG_DAYS: i32 = 182;
@@ -27,7 +28,8 @@ pub struct Need {
 }
 
 /// What a palm needs, worst first. Without a standing only what the register itself shows.
-pub fn of(record: &PalmRecord, standing: Option<&Standing>, today: Day) -> Vec<Need> {
+pub fn of(office: &Office, record: &PalmRecord, standing: Option<&Standing>) -> Vec<Need> {
+    let today = office.today();
     let mut needs: Vec<Need> = Vec::new();
     if let Some(standing) = standing {
         held(&mut needs, standing);
@@ -36,7 +38,7 @@ pub fn of(record: &PalmRecord, standing: Option<&Standing>, today: Day) -> Vec<N
         held_by_people(&mut needs, record, today);
     }
     looked_at(&mut needs, record, today);
-    described(&mut needs, record);
+    described(&mut needs, office, record);
     needs.sort_by_key(|need| need.rank);
     needs
 }
@@ -109,8 +111,8 @@ fn looked_at(needs: &mut Vec<Need>, record: &PalmRecord, today: Day) {
     }
 }
 
-fn described(needs: &mut Vec<Need>, record: &PalmRecord) {
-    if Knowledge::embedded().species_named(&record.palm.species).species().is_none() {
+fn described(needs: &mut Vec<Need>, office: &Office, record: &PalmRecord) {
+    if office.species(&record.palm).is_none() {
         let name = Arg::Text(record.palm.species.clone());
         add(needs, 40, Finding::new("need-species", Severity::Info).with("name", name));
     }

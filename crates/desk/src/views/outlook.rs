@@ -12,8 +12,10 @@ pub const HORIZONS: [i32; 4] = [28, 56, 182, 364];
 pub struct Cell {
     /// Median.
     pub median: String,
-    /// 5 to 95 %.
+    /// 5 to 95 %, in words.
     pub range: String,
+    /// The same in figures, for tables.
+    pub band: String,
 }
 
 /// What would be counted at one date.
@@ -51,5 +53,5 @@ fn cells(speaker: &Speaker, f: &Forecast) -> [Cell; 5] {
 
 /// A quantity with its interval.
 pub fn cell(speaker: &Speaker, q: &Quantiles) -> Cell {
-    Cell { median: speaker.measure.about(q.q50), range: speaker.measure.counts(q.q05, q.q95) }
+    Cell { median: speaker.measure.about(q.q50), range: speaker.measure.counts(q.q05, q.q95), band: speaker.measure.band(q.q05, q.q95) }
 }

@@ -1,7 +1,7 @@
 //! One palm: everything its page shows.
 
 use super::asked::{self, Answer, Question};
-use super::case::{StemToday, species_of};
+use super::case::StemToday;
 use super::charts::{Course, Trace, course};
 use super::crowns::{self, CrownFrames, Mode};
 use super::cutting::{self, CuttingView, Line};
@@ -88,13 +88,14 @@ pub fn view(speaker: &Speaker, office: &Office, tag: &str, stem: u16, question: 
     let record = state.by_tag(tag)?;
     let reading = office.reading(record.id)?;
     let entries = office.history(record.id).unwrap_or_default();
-    let at = StemToday::of(record, &reading, stem, office.today(), question.next_visit)?;
+    let at = StemToday::of(office, record, &reading, stem, question.next_visit)?;
     let history = history::view(speaker, &entries);
-    Some(Page { speaker, record, reading: &reading, at: &at, question }.view(history))
+    Some(Page { speaker, office, record, reading: &reading, at: &at, question }.view(history))
 }
 
 struct Page<'a> {
     speaker: &'a Speaker,
+    office: &'a Office,
     record: &'a PalmRecord,
     reading: &'a PalmReading,
     at: &'a StemToday<'a>,
@@ -106,8 +107,8 @@ impl Page<'_> {
         let (speaker, palm, stem) = (self.speaker, &self.record.palm, self.at.reading());
         let plan = care::cut_plan(&self.at.case());
         let answer = asked::view(speaker, self.at, &self.question);
-        let standing = Standing::of(self.record, self.reading, self.at.today());
-        let species = species_of(self.record);
+        let standing = Standing::of(self.office, self.record, self.reading);
+        let species = self.at.species();
         PalmView {
             tag: palm.tag.clone(),
             species: palm.species.clone(),
@@ -119,7 +120,7 @@ impl Page<'_> {
             stems: self.stems(),
             stem: self.at.case().stem,
             crown: self.crown(&plan, answer.as_ref()),
-            reading: expect::view(speaker, self.record, self.reading, stem),
+            reading: expect::view(speaker, self.office, self.record, self.reading, self.at),
             loss: loss::view(speaker, stem),
             counts: counts(speaker, stem, self.at.looks(), plan.may_take),
             outlook: outlook::view(speaker, stem, plan.may_take),
@@ -149,7 +150,7 @@ impl Page<'_> {
     }
 
     fn needs(&self, standing: &Standing) -> Vec<Said> {
-        let needs = needs::of(self.record, Some(standing), self.at.today());
+        let needs = needs::of(self.office, self.record, Some(standing));
         needs.iter().map(|need| self.speaker.finding(&need.finding)).collect()
     }
 
@@ -161,7 +162,7 @@ impl Page<'_> {
 
     fn crown(&self, plan: &CutPlan, answer: Option<&Answer>) -> CrownFrames {
         let spear = self.at.looks().iter().rev().find_map(|look| look.spear);
-        let look = Look::of(species_of(self.record), self.record.palm.trunk_height, spear);
+        let look = Look::of(self.at.species(), self.record.palm.trunk_height, spear);
         let asked = answer.map(|a| (Mode::Asked, a.cut));
         let cuts: Vec<(Mode, Cut)> =
             [Some((Mode::Plan, plan.may_take)), asked, Some((Mode::Uncut, Cut::NONE))].into_iter().flatten().collect();

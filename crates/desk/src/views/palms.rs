@@ -130,7 +130,7 @@ pub fn view(speaker: &Speaker, office: &Office, standings: &Standings, search: &
     let (found, paging) = find(&state, standings, search, today);
     let rows = found.iter().map(|record| {
         let standing = standings.get(office, record);
-        row(speaker, record, standing.as_deref(), today)
+        row(speaker, office, record, standing.as_deref())
     });
     let rows = rows.collect();
     let counts = [("n", (paging.total as i64).into()), ("total", speaker.measure.count(state.tags().len() as i64).into())];
@@ -196,7 +196,7 @@ fn choices(state: &State, value: impl Fn(&PalmRecord) -> &str) -> Vec<Choice> {
     counts.into_iter().map(|(value, count)| Choice { value: value.to_owned(), count }).collect()
 }
 
-fn row(speaker: &Speaker, record: &PalmRecord, standing: Option<&Standing>, today: Day) -> PalmRow {
+fn row(speaker: &Speaker, office: &Office, record: &PalmRecord, standing: Option<&Standing>) -> PalmRow {
     let last = record.last_look().map(|look| speaker.measure.date(look.date));
     let explanation = standing.and_then(|s| s.explanation.map(|e| (e, s.probability(e))));
     PalmRow {
@@ -206,8 +206,8 @@ fn row(speaker: &Speaker, record: &PalmRecord, standing: Option<&Standing>, toda
         last_look: last.unwrap_or_else(|| speaker.say("palms-no-look")),
         key: explanation.map(|(e, _)| e.key()),
         explanation: explanation.map_or_else(|| speaker.say("palms-no-reading"), |(e, p)| explained(speaker, e, p)),
-        due: standing.map_or_else(String::new, |s| due(speaker, s, today)),
-        need: needs::of(record, standing, today).first().map(|n| speaker.measure.finding(&n.finding)),
+        due: standing.map_or_else(String::new, |s| due(speaker, s, office.today())),
+        need: needs::of(office, record, standing).first().map(|n| speaker.measure.finding(&n.finding)),
     }
 }
 

@@ -11,7 +11,7 @@ use model::{Day, Finding, PalmId, PalmRecord};
 use rayon::prelude::*;
 use std::collections::HashMap;
 use std::sync::atomic::{AtomicBool, AtomicU64, Ordering};
-use std::sync::{Arc, RwLock};
+use std::sync::{Arc, PoisonError, RwLock};
 
 /// Dead fronds on a stem from which a visit is worth it, and from which it is late (both assumed).
 pub const TIDY: u32 = 3;
@@ -39,7 +39,8 @@ pub struct Standing {
 
 impl Standing {
     /// From a reading, which may be thrown away afterwards.
-    pub fn of(record: &PalmRecord, reading: &PalmReading, today: Day) -> Standing {
+    pub fn of(office: &Office, record: &PalmRecord, reading: &PalmReading) -> Standing {
+        let today = office.today();
         let best = Explanation::ALL
             .into_iter()
             .max_by(|a, b| reading.probabilities[a.index()].total_cmp(&reading.probabilities[b.index()]));
@@ -53,7 +54,7 @@ impl Standing {
             take: Cut::NONE,
         };
         for (stem, _) in &reading.stems {
-            if let Some(stem) = StemToday::of(record, reading, *stem, today, None) {
+            if let Some(stem) = StemToday::of(office, record, reading, *stem, None) {
                 standing.add(&stem);
             }
         }
@@ -113,23 +114,26 @@ pub struct Standings {
 impl Standings {
     /// What is known already; never computes.
     pub fn peek(&self, record: &Arc<PalmRecord>, today: Day) -> Option<Arc<Standing>> {
-        let kept = self.kept.read().ok()?;
+        let kept = self.kept.read().unwrap_or_else(PoisonError::into_inner);
         let found = kept.get(&record.id)?;
         (found.today == today && Arc::ptr_eq(&found.record, record)).then(|| found.standing.clone())
     }
 
     /// The standing of a palm, computed if it is not known.
     pub fn get(&self, office: &Office, record: &Arc<PalmRecord>) -> Option<Arc<Standing>> {
-        let today = office.today();
-        if let Some(known) = self.peek(record, today) {
+        if let Some(known) = self.peek(record, office.today()) {
             return Some(known);
         }
         let reading = office.reading(record.id)?;
-        let standing = Arc::new(Standing::of(record, &reading, today));
+        Some(self.keep(office, record, &reading))
+    }
+
+    fn keep(&self, office: &Office, record: &Arc<PalmRecord>, reading: &PalmReading) -> Arc<Standing> {
+        let standing = Arc::new(Standing::of(office, record, reading));
         self.made.fetch_add(1, Ordering::Relaxed);
-        let kept = Kept { record: record.clone(), today, standing: standing.clone() };
-        self.kept.write().ok()?.insert(record.id, kept);
-        Some(standing)
+        let kept = Kept { record: record.clone(), today: office.today(), standing: standing.clone() };
+        self.kept.write().unwrap_or_else(PoisonError::into_inner).insert(record.id, kept);
+        standing
     }
 
     /// How many standings were computed since the start.
@@ -154,7 +158,7 @@ impl Standings {
     /// Palms standing now whose standing is not known.
     pub fn missing(&self, office: &Office) -> usize {
         let (today, state) = (office.today(), office.state());
-        let Ok(kept) = self.kept.read() else { return 0 };
+        let kept = self.kept.read().unwrap_or_else(PoisonError::into_inner);
         let known = |r: &Arc<PalmRecord>| {
             kept.get(&r.id).is_some_and(|k| k.today == today && Arc::ptr_eq(&k.record, r))
         };

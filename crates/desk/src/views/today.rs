@@ -59,7 +59,7 @@ pub fn view(speaker: &Speaker, office: &Office, standings: &Standings, page: usi
     for record in state.standing() {
         total += 1;
         let standing = standings.peek(record, today);
-        let mut needs = needs::of(record, standing.as_deref(), today).into_iter();
+        let mut needs = needs::of(office, record, standing.as_deref()).into_iter();
         if let Some(worst) = needs.next() {
             needing.push((worst, needs.len(), record));
         }
@@ -69,7 +69,7 @@ pub fn view(speaker: &Speaker, office: &Office, standings: &Standings, page: usi
     let paging = Paging::of(needing.len(), PER_PAGE, page);
     let rows = needing[paging.range()].iter().map(|(_, _, record)| {
         let standing = standings.peek(record, today);
-        row(speaker, record, needs::of(record, standing.as_deref(), today))
+        row(speaker, record, needs::of(office, record, standing.as_deref()))
     });
     let counts = [("n", (needing.len() as i64).into()), ("total", speaker.measure.count(total).into())];
     TodayView {

@@ -1,0 +1,32 @@
+//! Addresses of our own pages.
+
+use percent_encoding::{AsciiSet, NON_ALPHANUMERIC, utf8_percent_encode};
+
+const KEPT: &AsciiSet = &NON_ALPHANUMERIC.remove(b'-').remove(b'_').remove(b'.').remove(b'~');
+
+/// A palm's page, or one below it (`tail` begins with `/` or `?`, or is empty).
+pub fn palm(tag: &str, tail: &str) -> String {
+    format!("/palm/{}{tail}", utf8_percent_encode(tag, KEPT))
+}
+
+/// `path?name=value&...` without the empty values.
+pub fn with_query(path: &str, pairs: &[(&str, &str)]) -> String {
+    let query: Vec<String> = pairs
+        .iter()
+        .filter(|(_, value)| !value.is_empty())
+        .map(|(name, value)| format!("{name}={}", utf8_percent_encode(value, KEPT)))
+        .collect();
+    if query.is_empty() { path.to_owned() } else { format!("{path}?{}", query.join("&")) }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn anything_may_stand_in_a_tag() {
+        assert_eq!(palm("A 1/ñ?", "/edit"), "/palm/A%201%2F%C3%B1%3F/edit");
+        assert_eq!(with_query("/palms", &[("q", "a&b"), ("site", "")]), "/palms?q=a%26b");
+        assert_eq!(with_query("/", &[("page", "")]), "/");
+    }
+}
