@@ -150,3 +150,32 @@ fn figures_are_those_of_the_rows() {
         months.value
     );
 }
+
+/// Stub length, cut line and spikes: sources conflict, the strict reading is said and the others are named.
+#[test]
+fn where_sources_conflict_the_others_are_named() {
+    let all = sweep::findings();
+    for (code, others) in [
+        (
+            "stub-small-armed",
+            &["stub_close", "stub_length_number"][..],
+        ),
+        ("stub-large", &["stub_close", "stub_length_number"]),
+        (
+            "stub-weevil",
+            &["weevil_cut_distance_a", "stub_close", "stub_length_number"],
+        ),
+        (
+            "level-line",
+            &["angle_45_old_wording", "angle_90_contract_wording"],
+        ),
+        ("no-spikes", &["spikes_over_65ft", "spikes_allowed_palms"]),
+        ("live-allowance", &["well_fed_allowance"]),
+    ] {
+        let finding = all
+            .iter()
+            .find(|f| f.code == code)
+            .unwrap_or_else(|| panic!("{code} is never said"));
+        assert_eq!(finding.conflicts, others, "{code}");
+    }
+}

@@ -42,10 +42,19 @@ fn check(sight: &Sight) -> Spoken {
     let Some((say, stub)) = kind(sight) else {
         return Spoken::silent();
     };
+    // a metre and more is read in metres or feet, not in centimetres or inches
+    let long = stub.low >= Metres(1.0);
+    let written = |m| {
+        if long {
+            Arg::Length(m)
+        } else {
+            Arg::ShortLength(m)
+        }
+    };
     let finding = sight
         .say(&say)
-        .with("low", Arg::ShortLength(stub.low))
-        .with("high", Arg::ShortLength(stub.high));
+        .with("low", written(stub.low))
+        .with("high", written(stub.high));
     Spoken::note(finding)
 }
 
