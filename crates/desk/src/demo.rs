@@ -4,8 +4,10 @@
 //! the slips of counting people make. Every date is relative to "today", so that the demo never grows stale; the same
 //! day gives the same demo, id by id. It holds one of each case a keeper meets (see [`Case`]).
 
+mod book;
 mod dice;
 mod grow;
+mod look;
 mod roster;
 mod year;
 

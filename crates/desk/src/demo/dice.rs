@@ -57,10 +57,5 @@ mod tests {
         assert!((mean - 0.5).abs() < 0.01, "{mean}");
         let square = (0..n).map(|_| dice.normal().powi(2)).sum::<f64>() / f64::from(n);
         assert!((square - 1.0).abs() < 0.05, "{square}");
-        assert!(
-            (0..n)
-                .map(|_| dice.days(2, 4))
-                .all(|d| (2..=4).contains(&d))
-        );
     }
 }

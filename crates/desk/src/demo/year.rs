@@ -1,16 +1,15 @@
 //! The demo's year: rounds of the keeper, cuts of the crew, what was written down.
 
+use super::book::Book;
 use super::dice::Dice;
-use super::grow::{Crown, Nature, Sight};
+use super::grow::{Crown, Nature};
 use super::roster::{Case, Plot, SITES, plots};
-use super::{CREW, KEEPER, id, later_id};
+use super::{CREW, KEEPER, id};
 use crate::office::Note;
-use model::{
-    Body, Clock, Day, EntryId, Inspection, Metres, Moment, Palm, PalmId, Position, Removed, Spear,
-};
+use model::{Body, Day, EntryId, Inspection, Metres, Palm, PalmId, Position, Removed, Spear};
 
 /// Days before today on which the keeper's rounds of a site begin and end, and the days between two.
-const ROUNDS: [(i32, i32, i32); 3] = [(361, 4, 21), (366, 16, 50), (345, 9, 56)];
+pub(super) const ROUNDS: [(i32, i32, i32); 3] = [(361, 4, 21), (366, 16, 50), (345, 9, 56)];
 /// Every so many rounds the crew takes the dead fronds off, beginning with this one.
 const CLEANINGS: [(usize, usize); 3] = [(6, 2), (4, 1), (9, 1)];
 /// Days before today on which a contractor cut the row.
@@ -33,59 +32,16 @@ pub(super) fn notes(today: Day) -> Vec<Note> {
     notes
 }
 
-/// What is written so far.
-struct Book {
-    notes: Vec<Note>,
-    ids: u64,
-}
-
-impl Book {
-    /// Writes a thing that happened at this hour (UTC) of a day. Minutes tell notes of one hour apart.
-    fn write(
-        &mut self,
-        day: Day,
-        hour: i64,
-        by: &str,
-        body: Body,
-        replaces: Option<EntryId>,
-    ) -> EntryId {
-        self.ids += 1;
-        let id = later_id(self.ids);
-        self.push(id, day, hour, by, body, replaces);
-        id
-    }
-
-    fn push(
-        &mut self,
-        id: EntryId,
-        day: Day,
-        hour: i64,
-        by: &str,
-        body: Body,
-        replaces: Option<EntryId>,
-    ) {
-        let second = self.ids as i64 % 3_600;
-        let at = Moment(Moment::at_midnight(day).0 + hour * 3_600_000 + second * 1_000);
-        self.notes.push(Note {
-            id: Some(id),
-            at,
-            by: by.to_owned(),
-            body,
-            replaces,
-        });
-    }
-}
-
 /// One palm through the year.
-struct Stand {
-    today: Day,
-    plot: Plot,
+pub(super) struct Stand {
+    pub(super) today: Day,
+    pub(super) plot: Plot,
     id: PalmId,
-    number: usize,
-    dice: Dice,
-    crowns: Vec<Crown>,
+    pub(super) number: usize,
+    pub(super) dice: Dice,
+    pub(super) crowns: Vec<Crown>,
     /// Fronds made when the spear of a stem was last marked.
-    marks: Vec<Option<u32>>,
+    pub(super) marks: Vec<Option<u32>>,
 }
 
 impl Stand {
@@ -125,11 +81,11 @@ impl Stand {
         stand
     }
 
-    fn has(&self, case: Case) -> bool {
+    pub(super) fn has(&self, case: Case) -> bool {
         self.plot.cases.contains(&case)
     }
 
-    fn ago(&self, days: i32) -> Day {
+    pub(super) fn ago(&self, days: i32) -> Day {
         self.today.plus(-days)
     }
 
@@ -267,80 +223,6 @@ impl Stand {
         );
     }
 
-    /// What the keeper sees and writes down of one stem.
-    fn look(&mut self, stem: u16, day: Day) -> Inspection {
-        let crown = &mut self.crowns[usize::from(stem)];
-        crown.grow_to(day);
-        let (sight, degrees) = (crown.sight(), crown.lowest_degrees());
-        let mut look = Inspection::blank(stem + 1, day);
-        look.green = Some(self.counted(sight.green));
-        look.yellowing = Some(self.counted(sight.yellowing));
-        look.brown = Some(self.counted(sight.brown));
-        look.new_leaves = self.new_fronds(stem, &sight);
-        look.spear = Some(Spear::Firm);
-        if self.dice.chance(0.6) {
-            let [left, right] =
-                [0, 1].map(|_| quarter((degrees + 4.0 * self.dice.normal()) / 30.0));
-            look.clock_left = Clock::new(12.0 - left);
-            look.clock_right = Clock::new(right);
-        }
-        self.signs(&mut look, day);
-        look
-    }
-
-    /// A count made from below: the more fronds, the more it slips.
-    fn counted(&mut self, n: u32) -> u32 {
-        let slip = self.dice.normal() * (0.015 * f64::from(n) + if n > 6 { 0.3 } else { 0.0 });
-        (f64::from(n) + slip).round().max(0.0) as u32
-    }
-
-    /// On every third palm the spear is marked at each look, and new fronds are counted at the next.
-    fn new_fronds(&mut self, stem: u16, sight: &Sight) -> Option<u32> {
-        if self.number % 3 != 0 {
-            return None;
-        }
-        let before = self.marks[usize::from(stem)].replace(sight.made);
-        before.map(|made| sight.made - made)
-    }
-
-    /// Counts nobody took.
-    fn miss(&self, look: &mut Inspection, round: usize) {
-        if !self.has(Case::MissingCounts) {
-            return;
-        }
-        match round % 4 {
-            1 => look.brown = None,
-            2 => (look.yellowing, look.spear) = (None, None),
-            3 => {
-                (look.green, look.new_leaves) = (None, None);
-                look.notes = "Sun in the eyes; dead ones only.".to_owned();
-            }
-            _ => {}
-        }
-    }
-
-    fn signs(&self, look: &mut Inspection, day: Day) {
-        let lately = day >= self.ago(70);
-        if self.has(Case::WiltSuspect) && lately {
-            look.signs.push("one-sided-browning".to_owned());
-        }
-        if self.has(Case::NestHold) && look.stem == 1 && lately {
-            look.signs.push("nest".to_owned());
-        }
-        if self.has(Case::SkirtOverPath) {
-            look.signs.push("skirt".to_owned());
-        }
-        if self.plot.species == "Cocos nucifera" {
-            look.signs.push("fruit".to_owned());
-        }
-        if self.has(Case::SpearLeaning)
-            && look.stem == 1
-            && day == self.ago(ROUNDS[self.plot.site].1)
-        {
-            look.spear = Some(Spear::Leaning);
-        }
-    }
-
     /// Holds and remarks at the end of the year.
     fn last_words(&self, book: &mut Book) {
         let palm = self.id;
@@ -413,11 +295,6 @@ impl Stand {
             ..Palm::default()
         }
     }
-}
-
-/// Hours to the nearest quarter, kept on its own side of the dial.
-fn quarter(hours: f64) -> f64 {
-    (hours.clamp(0.25, 6.0) * 4.0).round() / 4.0
 }
 
 /// A palm that is no more: its history stays.
