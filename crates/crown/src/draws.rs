@@ -1,5 +1,6 @@
 //! Low-discrepancy points and the tables that turn them into parameters.
 
+use crate::explain::OWN;
 use crate::lanes::{Lanes, WIDTH, lanes};
 use crate::season::Season;
 use model::{Climate, math};
@@ -25,11 +26,13 @@ type SeasonKey = (Option<[f64; 12]>, Option<f64>);
 impl Sampler {
     /// A sampler with this many draws per explanation, rounded up to a multiple of 64 (1,024 is the default).
     pub fn new(draws: usize) -> Sampler {
-        let rows = (0..draws.max(1).div_ceil(WIDTH))
-            .map(row_of_points)
-            .collect();
+        let count = draws.max(1).div_ceil(WIDTH) * WIDTH;
+        let mut points: Vec<[f64; DIMS]> = (0..count).map(point).collect();
+        // neighbours alike in an explanation's first parameter: a row of declines then begins at about one time
+        points.sort_by(|a, b| a[OWN].total_cmp(&b[OWN]));
+        let row = |row: &[[f64; DIMS]]| std::array::from_fn(|d| lanes(|i| row[i][d]));
         Sampler {
-            rows,
+            rows: points.chunks(WIDTH).map(row).collect(),
             normal: NormalTable::compute(),
             season: None,
         }
@@ -58,16 +61,13 @@ impl Sampler {
     }
 }
 
-/// Row `row` of the scrambled Sobol sequence in standard normal coordinates.
-fn row_of_points(row: usize) -> Points {
-    let mut out = [[0.0; WIDTH]; DIMS];
-    for (dimension, slot) in out.iter_mut().enumerate() {
-        *slot = lanes(|lane| {
-            let u = sobol_burley::sample((row * WIDTH + lane) as u32, dimension as u32, 0x5EA2);
-            normal_quantile((f64::from(u) + 0.5 / 16_777_216.0).min(1.0 - 0.5 / 16_777_216.0))
-        });
-    }
-    out
+/// Point `index` of the scrambled Sobol sequence in standard normal coordinates.
+fn point(index: usize) -> [f64; DIMS] {
+    const HALF_STEP: f64 = 0.5 / 16_777_216.0;
+    std::array::from_fn(|dimension| {
+        let u = f64::from(sobol_burley::sample(index as u32, dimension as u32, 0x5EA2));
+        normal_quantile((u + HALF_STEP).min(1.0 - HALF_STEP))
+    })
 }
 
 /// The standard normal quantile by Newton's method on the distribution function, from a rational start

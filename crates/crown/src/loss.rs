@@ -6,7 +6,7 @@ use crate::lanes::WIDTH;
 use crate::prior::Hang;
 use crate::quantile::CountMixture;
 use crate::reading::{Reading, posterior};
-use crate::refine::Batch;
+use crate::refine::{Batch, Evidence};
 use crate::track::{Event, Timeline};
 use crate::weigh::{SIZE_BROWN, STRAY};
 use model::{Day, Inspection};
@@ -18,30 +18,27 @@ pub const ALARM_PROBABILITY: f64 = 0.05;
 pub(crate) fn reading(
     case: &StemCase,
     line: &Timeline,
-    batches: &[Batch],
+    batches: &[Batch<'_>],
     prior: [f64; 4],
 ) -> Option<LossReading> {
     let last = line.looks.checked_sub(1)?;
     let since = start_of_stretch(case, line, last)?;
     let mut expected = [None; 4];
     let mut log_evidence = [f64::NEG_INFINITY; 4];
-    let mut weights = Vec::with_capacity(batches.len());
-    for batch in batches {
-        let (log, relative, _) = batch.evidence(true);
-        log_evidence[batch.kind.index()] = log;
-        let mix = CountMixture::of(losses(batch, &relative, 1.0), SIZE_BROWN as i32);
+    let before: Vec<Evidence> = batches.iter().map(Batch::evidence_before).collect();
+    for (batch, evidence) in batches.iter().zip(&before) {
+        log_evidence[batch.kind.index()] = evidence.log;
+        let mix = CountMixture::of(losses(batch, evidence, 1.0), SIZE_BROWN as i32);
         expected[batch.kind.index()] = Some((mix.quantile(0.05), mix.quantile(0.95)));
-        weights.push(relative);
     }
     let share = posterior(prior, log_evidence);
     let ordinary = CountMixture::of(
         batches
             .iter()
-            .zip(&weights)
+            .zip(&before)
             .filter(|(b, _)| is_ordinary(b.kind))
-            .flat_map(|(batch, relative)| {
-                let sum: f64 = relative.iter().flatten().sum();
-                losses(batch, relative, share[batch.kind.index()] / sum)
+            .flat_map(|(batch, evidence)| {
+                losses(batch, evidence, share[batch.kind.index()] / evidence.sum)
             }),
         SIZE_BROWN as i32,
     );
@@ -61,17 +58,14 @@ fn is_ordinary(kind: Explanation) -> bool {
 }
 
 fn losses<'a>(
-    batch: &'a Batch,
-    relative: &'a [[f64; WIDTH]],
+    batch: &'a Batch<'_>,
+    evidence: &'a Evidence,
     scale: f64,
 ) -> impl Iterator<Item = (f64, f64)> + Clone + 'a {
-    batch
-        .weighed
-        .iter()
-        .zip(relative)
-        .flat_map(move |(row, w)| {
-            (0..WIDTH).map(move |i| (row.lost[i].max(0.0) + STRAY, w[i] * scale))
-        })
+    let rows = batch.weighed.iter().zip(&evidence.weights);
+    rows.flat_map(move |(row, w)| {
+        (0..WIDTH).map(move |i| (row.lost[i].max(0.0) + STRAY, w[i] * scale))
+    })
 }
 
 /// The day of the look or cleaning before the last look.

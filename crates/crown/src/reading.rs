@@ -8,7 +8,7 @@ use crate::lanes::{Lanes, WIDTH};
 use crate::loss;
 use crate::picture::Spread;
 use crate::quantile::{LEVELS, weighted};
-use crate::refine::{Batch, Points1, dense, point};
+use crate::refine::{Batch, Point, dense, point};
 use crate::track::{Crown, Timeline, Watch, run};
 use model::{Day, math};
 
@@ -103,12 +103,12 @@ pub(crate) fn draws<'a>(
 }
 
 /// First batches of all explanations that apply, refined until the weights rest on enough draws.
-fn weighed_batches(
+fn weighed_batches<'a>(
     case: &StemCase,
     line: &Timeline,
     prior: [f64; 4],
-    sampler: &Sampler,
-) -> Vec<Batch> {
+    sampler: &'a Sampler,
+) -> Vec<Batch<'a>> {
     let mut batches: Vec<Batch> = Explanation::ALL
         .into_iter()
         .filter(|kind| prior[kind.index()] > 0.0)
@@ -141,24 +141,20 @@ struct Shares {
     log_evidence: [f64; 4],
     rests_on: [f64; 4],
     effective: f64,
-    weights: Vec<Vec<Lanes>>,
 }
 
 impl Shares {
-    fn of(batches: &[Batch], prior: [f64; 4]) -> Shares {
+    fn of(batches: &[Batch<'_>], prior: [f64; 4]) -> Shares {
         let mut out = Shares {
             probabilities: [0.0; 4],
             log_evidence: [f64::NEG_INFINITY; 4],
             rests_on: [0.0; 4],
             effective: 0.0,
-            weights: Vec::with_capacity(batches.len()),
         };
         for batch in batches {
             let k = batch.kind.index();
-            let (log, weights, rests_on) = batch.evidence(false);
-            out.log_evidence[k] = log;
-            out.rests_on[k] = rests_on;
-            out.weights.push(weights);
+            out.log_evidence[k] = batch.evidence.log;
+            out.rests_on[k] = batch.evidence.rests_on;
         }
         out.probabilities = posterior(prior, out.log_evidence);
         let squares: f64 = batches
@@ -192,15 +188,14 @@ pub(crate) fn posterior(prior: [f64; 4], log_evidence: [f64; 4]) -> [f64; 4] {
 fn kept_rows(
     case: &StemCase,
     line: &Timeline,
-    batches: &[Batch],
+    batches: &[Batch<'_>],
     shares: &Shares,
     sampler: &Sampler,
 ) -> Vec<Row> {
-    let mut scaled: Vec<f64> = Vec::with_capacity(batches.len());
-    for (batch, weights) in batches.iter().zip(&shares.weights) {
-        let sum: f64 = weights.iter().flatten().sum();
-        scaled.push(shares.probabilities[batch.kind.index()] / sum);
-    }
+    let scaled: Vec<f64> = batches
+        .iter()
+        .map(|b| shares.probabilities[b.kind.index()] / b.evidence.sum)
+        .collect();
     let heaviest = scaled.iter().copied().fold(0.0, f64::max);
     let ordinary = |kind: Explanation| matches!(kind, Explanation::Ageing | Explanation::Move);
     let heaviest_ordinary = batches
@@ -210,15 +205,15 @@ fn kept_rows(
         .map(|(_, s)| *s)
         .fold(0.0, f64::max);
     let mut rows = Vec::new();
-    for ((batch, weights), scale) in batches.iter().zip(&shares.weights).zip(&scaled) {
+    for (batch, scale) in batches.iter().zip(&scaled) {
         let least = KEEP
             * if ordinary(batch.kind) {
                 heaviest_ordinary
             } else {
                 heaviest
             };
-        let mut kept: Vec<(Points1, f64)> = Vec::new();
-        for (z, w) in batch.rows.iter().zip(weights) {
+        let mut kept: Vec<(Point, f64)> = Vec::new();
+        for (z, w) in batch.rows.iter().zip(&batch.evidence.weights) {
             kept.extend(
                 (0..WIDTH)
                     .filter(|&i| w[i] * scale > least)

@@ -12,131 +12,110 @@ use crate::lanes::{Lanes, WIDTH};
 use crate::track::Timeline;
 use crate::weigh::{Weighed, weigh};
 use model::math;
+use std::borrow::Cow;
 
 /// Every fifth point of a refined batch stays a draw of the prior.
 const PRIOR_EVERY: usize = 5;
 /// The proposal is this much wider than the weighted draws.
 const WIDEN: f64 = 1.25;
+/// A whole row this far below the best (in logarithms) weighs nothing.
+const NOTHING: f64 = -40.0;
 /// Flatten weights until they rest on at least this many draws.
 const REST_ON: f64 = 40.0;
 
 /// One explanation's points with their weights.
-pub(crate) struct Batch {
+pub(crate) struct Batch<'a> {
     pub kind: Explanation,
-    pub rows: Vec<Points>,
+    pub rows: Cow<'a, [Points]>,
     pub weighed: Vec<Weighed>,
-    /// Log of prior over proposal, a row of lanes each.
-    pub ratio: Vec<Lanes>,
+    /// Log of prior over proposal; `None` for draws of the prior.
+    ratio: Option<Vec<Lanes>>,
+    /// Evidence of all looks.
+    pub evidence: Evidence,
 }
 
-impl Batch {
+/// What a batch's weights say together.
+pub(crate) struct Evidence {
+    /// Log of the mean weight.
+    pub log: f64,
+    /// Weights relative to the largest.
+    pub weights: Vec<Lanes>,
+    /// Sum of those.
+    pub sum: f64,
+    /// Draws they rest on: squared sum over sum of squares.
+    pub rests_on: f64,
+}
+
+impl<'a> Batch<'a> {
     /// The batch of the sampler's own points: draws of the prior.
     pub(crate) fn first(
         kind: Explanation,
         line: &Timeline,
         case: &StemCase,
-        sampler: &Sampler,
-    ) -> Batch {
-        let ratio = vec![[0.0; WIDTH]; sampler.rows().len()];
-        Batch::weighed(kind, sampler.rows().to_vec(), ratio, line, case, sampler)
+        sampler: &'a Sampler,
+    ) -> Batch<'a> {
+        Batch::weighed(
+            kind,
+            Cow::Borrowed(sampler.rows()),
+            None,
+            line,
+            case,
+            sampler,
+        )
     }
 
     fn weighed(
         kind: Explanation,
-        rows: Vec<Points>,
-        ratio: Vec<Lanes>,
+        rows: Cow<'a, [Points]>,
+        ratio: Option<Vec<Lanes>>,
         line: &Timeline,
         case: &StemCase,
         sampler: &Sampler,
-    ) -> Batch {
-        let weighed = rows
-            .iter()
-            .map(|z| {
-                weigh(
-                    kind,
-                    line,
-                    case,
-                    &Params::of(kind, z, &case.prior, sampler.normal(), line.window),
-                )
-            })
-            .collect();
+    ) -> Batch<'a> {
+        let weigh_row = |z| {
+            weigh(
+                kind,
+                line,
+                case,
+                &Params::of(kind, z, &case.prior, sampler.normal(), line.window),
+            )
+        };
+        let weighed: Vec<Weighed> = rows.iter().map(weigh_row).collect();
+        let evidence = evidence(&weighed, ratio.as_deref(), 1.0, |w| &w.all);
         Batch {
             kind,
             rows,
             weighed,
             ratio,
+            evidence,
         }
     }
 
-    /// Number of points.
-    pub(crate) fn len(&self) -> usize {
-        self.rows.len() * WIDTH
-    }
-
-    /// Log weight of a point under all looks (`before` false) or without the last one.
-    #[inline(always)]
-    pub(crate) fn log_weight(&self, row: usize, lane: usize, before: bool) -> f64 {
-        let w = &self.weighed[row];
-        (if before { w.before[lane] } else { w.all[lane] }) + self.ratio[row][lane]
-    }
-
-    /// Largest log weight.
-    pub(crate) fn top(&self, before: bool) -> f64 {
-        let mut top = f64::NEG_INFINITY;
-        for row in 0..self.rows.len() {
-            for lane in 0..WIDTH {
-                top = top.max(self.log_weight(row, lane, before));
-            }
-        }
-        top
-    }
-
-    /// Log of the mean weight (the evidence), the weights relative to the largest, and the draws they rest on.
-    pub(crate) fn evidence(&self, before: bool) -> (f64, Vec<Lanes>, f64) {
-        let top = self.top(before);
-        let (weights, sum, squares) = self.powered(top, 1.0, before);
-        (
-            top + math::ln(sum / self.len() as f64),
-            weights,
-            sum * sum / squares,
-        )
-    }
-
-    fn powered(&self, top: f64, power: f64, before: bool) -> (Vec<Lanes>, f64, f64) {
-        let (mut sum, mut squares) = (0.0, 0.0);
-        let mut weights = vec![[0.0; WIDTH]; self.rows.len()];
-        for (row, out) in weights.iter_mut().enumerate() {
-            for (lane, w) in out.iter_mut().enumerate() {
-                *w = math::exp_quick(power * (self.log_weight(row, lane, before) - top));
-            }
-            sum += out.iter().sum::<f64>();
-            squares += out.iter().map(|w| w * w).sum::<f64>();
-        }
-        (weights, sum, squares)
+    /// Evidence of all looks but the last.
+    pub(crate) fn evidence_before(&self) -> Evidence {
+        evidence(&self.weighed, self.ratio.as_deref(), 1.0, |w| &w.before)
     }
 
     /// Weights flattened until they rest on [`REST_ON`] draws.
-    fn flattened(&self) -> Vec<Lanes> {
-        let top = self.top(false);
-        let (mut low, mut high) = (0.0, 1.0);
-        let (weights, sum, squares) = self.powered(top, 1.0, false);
-        if sum * sum / squares >= REST_ON {
-            return weights;
+    fn flattened(&self) -> Cow<'_, [Lanes]> {
+        if self.evidence.rests_on >= REST_ON {
+            return Cow::Borrowed(&self.evidence.weights);
         }
+        let powered = |power| evidence(&self.weighed, self.ratio.as_deref(), power, |w| &w.all);
+        let (mut low, mut high) = (0.0, 1.0);
         for _ in 0..8 {
             let middle = 0.5 * (low + high);
-            let (_, sum, squares) = self.powered(top, middle, false);
-            if sum * sum / squares >= REST_ON {
+            if powered(middle).rests_on >= REST_ON {
                 low = middle
             } else {
                 high = middle
             }
         }
-        self.powered(top, low, false).0
+        Cow::Owned(powered(low).weights)
     }
 
     /// A batch of draws around the weighted ones.
-    pub(crate) fn refined(&self, line: &Timeline, case: &StemCase, sampler: &Sampler) -> Batch {
+    pub(crate) fn refined(&self, line: &Timeline, case: &StemCase, sampler: &Sampler) -> Batch<'a> {
         let proposal = Proposal::around(self);
         let rows: Vec<Points> = sampler
             .rows()
@@ -144,7 +123,55 @@ impl Batch {
             .map(|base| proposal.row(base))
             .collect();
         let ratio = rows.iter().map(|row| proposal.log_ratio(row)).collect();
-        Batch::weighed(self.kind, rows, ratio, line, case, sampler)
+        Batch::weighed(
+            self.kind,
+            Cow::Owned(rows),
+            Some(ratio),
+            line,
+            case,
+            sampler,
+        )
+    }
+}
+
+/// Weights (log-likelihood and ratio, raised to a power) and what they say together.
+fn evidence(
+    weighed: &[Weighed],
+    ratio: Option<&[Lanes]>,
+    power: f64,
+    log: fn(&Weighed) -> &Lanes,
+) -> Evidence {
+    let mut weights: Vec<Lanes> = weighed.iter().map(|w| *log(w)).collect();
+    if let Some(ratio) = ratio {
+        for (row, ratio) in weights.iter_mut().zip(ratio) {
+            for i in 0..WIDTH {
+                row[i] += ratio[i];
+            }
+        }
+    }
+    let tops: Vec<f64> = weights
+        .iter()
+        .map(|row| row.iter().copied().fold(f64::NEG_INFINITY, f64::max))
+        .collect();
+    let top = tops.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+    let (mut sum, mut squares) = (0.0, 0.0);
+    for (row, row_top) in weights.iter_mut().zip(tops) {
+        if power * (row_top - top) < NOTHING {
+            *row = [0.0; WIDTH];
+            continue;
+        }
+        for w in row.iter_mut() {
+            *w = math::exp_quick(power * (*w - top));
+        }
+        sum += row.iter().sum::<f64>();
+        squares += row.iter().map(|w| w * w).sum::<f64>();
+    }
+    let count = (weights.len() * WIDTH) as f64;
+    Evidence {
+        log: top + math::ln(sum / count),
+        weights,
+        sum,
+        rests_on: sum * sum / squares,
     }
 }
 
@@ -158,18 +185,18 @@ struct Proposal {
 }
 
 impl Proposal {
-    fn around(batch: &Batch) -> Proposal {
+    fn around(batch: &Batch<'_>) -> Proposal {
         let size = dimensions(batch.kind);
         let weights = batch.flattened();
         let total: f64 = weights.iter().flatten().sum();
         let mut mean = [0.0; DIMS];
-        for (z, w) in batch.rows.iter().zip(&weights) {
+        for (z, w) in batch.rows.iter().zip(weights.iter()) {
             for (d, m) in mean[..size].iter_mut().enumerate() {
                 *m += z[d].iter().zip(w).map(|(z, w)| z * w).sum::<f64>() / total;
             }
         }
         let mut spread = [[0.0; DIMS]; DIMS];
-        for (z, w) in batch.rows.iter().zip(&weights) {
+        for (z, w) in batch.rows.iter().zip(weights.iter()) {
             if w.iter().all(|w| *w < 1e-9) {
                 continue;
             }
@@ -246,7 +273,7 @@ impl Proposal {
 }
 
 /// The rows of kept points: dense rows again, the last one filled with points of weight 0.
-pub(crate) fn dense(kept: &[(Points1, f64)]) -> Vec<(Points, Lanes)> {
+pub(crate) fn dense(kept: &[(Point, f64)]) -> Vec<(Points, Lanes)> {
     kept.chunks(WIDTH)
         .map(|chunk| {
             let mut z = [[0.0; WIDTH]; DIMS];
@@ -263,10 +290,10 @@ pub(crate) fn dense(kept: &[(Points1, f64)]) -> Vec<(Points, Lanes)> {
 }
 
 /// One point.
-pub(crate) type Points1 = [f64; DIMS];
+pub(crate) type Point = [f64; DIMS];
 
 /// One point of a row.
-pub(crate) fn point(row: &Points, lane: usize) -> Points1 {
+pub(crate) fn point(row: &Points, lane: usize) -> Point {
     std::array::from_fn(|d| row[d][lane])
 }
 

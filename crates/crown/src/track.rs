@@ -2,7 +2,7 @@
 
 use crate::answer::Explanation;
 use crate::case::StemCase;
-use crate::explain::{Params, Window, decline, moved, settled};
+use crate::explain::{Params, STAYS, Window, decline, moved, settled};
 use crate::lanes::{Lanes, WIDTH, lanes};
 use crate::life::{LifeTable, table};
 use crate::season::Season;
@@ -219,21 +219,25 @@ pub(crate) fn advance(
 ) {
     let mut now = from;
     while now < to {
-        let next = next_node(kind, line, now).min(to);
+        let next = next_node(kind, line, p, now).min(to);
         step(kind, line, p, crown, now, next - now, line.pace(now, next));
         now = next;
     }
 }
 
 /// Where the next step must end at the latest.
-fn next_node(kind: Explanation, line: &Timeline, now: f64) -> f64 {
+fn next_node(kind: Explanation, line: &Timeline, p: &Params, now: f64) -> f64 {
     match (kind, line.moved) {
         (Explanation::Move, Some(moved)) if now >= moved => moved::NODES
             .iter()
             .map(|n| moved + n)
             .find(|t| *t > now + 1e-9)
             .unwrap_or(f64::MAX),
-        (Explanation::Decline, _) => now + decline::STEP,
+        (Explanation::Decline, _) => match decline::bounds(p) {
+            (first, _) if now < first => first,
+            (_, last) if now >= last => f64::MAX,
+            _ => now + decline::STEP,
+        },
         _ => f64::MAX,
     }
 }
@@ -259,16 +263,20 @@ fn step(
 /// Dead fronds fall at a constant rate: exact for deaths spread evenly over the step.
 #[inline(always)]
 fn hang(p: &Params, crown: &mut Crown, died: &Lanes, days: f64) {
-    if p.fall_rate[0] == 0.0 {
+    if p.fall_rates[0] == 0.0 {
         for i in 0..WIDTH {
             crown.brown[i] += died[i];
         }
         return;
     }
-    for i in 0..WIDTH {
-        let x = (p.fall_rate[i] * days).max(1e-9);
+    let classes: [(f64, f64); STAYS] = std::array::from_fn(|k| {
+        let x = (p.fall_rates[k] * days).max(1e-9);
         let stay = math::exp_quick(-x);
-        crown.brown[i] = crown.brown[i] * stay + died[i] * (1.0 - stay) / x;
+        (stay, (1.0 - stay) / x)
+    });
+    for i in 0..WIDTH {
+        let (stay, spread) = classes[usize::from(p.stay[i]) % STAYS];
+        crown.brown[i] = crown.brown[i] * stay + died[i] * spread;
     }
 }
 
@@ -311,16 +319,26 @@ pub(crate) fn yellowing(
     crown: &Crown,
     t: f64,
 ) -> Lanes {
-    let mut ahead = crown.clone();
     let pace = line.pace_after(t, p.yellow_days.iter().sum::<f64>() / WIDTH as f64);
-    let (_, died) = births_and_deaths(
-        table(),
-        kind,
-        line,
-        p,
-        &mut ahead,
-        Span { from: t, pace },
-        &p.yellow_days,
-    );
-    lanes(|i| died[i].clamp(0.0, crown.live[i]))
+    let died = if matches!(kind, Explanation::Ageing | Explanation::Hunger) {
+        settled::deaths(
+            table(),
+            p,
+            crown,
+            &lanes(|i| p.rate[i] * pace * p.yellow_days[i]),
+        )
+    } else {
+        let mut ahead = crown.clone();
+        births_and_deaths(
+            table(),
+            kind,
+            line,
+            p,
+            &mut ahead,
+            Span { from: t, pace },
+            &p.yellow_days,
+        )
+        .1
+    };
+    lanes(|i| died[i].clamp(0.0, crown.live[i].max(0.0)))
 }

@@ -71,15 +71,16 @@ impl Watch for Scale<'_> {
         self.out.before = self.out.all;
         self.out.lost = crown.lost;
         let all = &mut self.out.all;
+        let mut likelihood = [1.0; WIDTH];
         if look.yellowing.is_some() || look.green.is_some() {
             let yellow = yellowing(self.kind, self.line, self.p, crown, t);
-            counted_live(all, look, crown, &yellow);
+            counted_live(all, &mut likelihood, look, crown, &yellow);
             if let Some(count) = look.yellowing {
-                negative_binomial(all, f64::from(count), &yellow, SIZE_YELLOWING);
+                negative_binomial(all, &mut likelihood, count, &yellow, SIZE_YELLOWING);
             }
         }
         if let (Some(count), true) = (look.brown, brown_known) {
-            negative_binomial(all, f64::from(count), &crown.brown, SIZE_BROWN);
+            negative_binomial(all, &mut likelihood, count, &crown.brown, SIZE_BROWN);
         }
         if let (Some(count), true) = (look.new_leaves, k > 0) {
             for i in 0..WIDTH {
@@ -87,12 +88,21 @@ impl Watch for Scale<'_> {
                 all[i] -= 0.5 * off * off;
             }
         }
+        for i in 0..WIDTH {
+            all[i] += math::ln_quick(likelihood[i]);
+        }
     }
 }
 
 /// The live count, or the green count alone where yellowing was not counted.
 #[inline(always)]
-fn counted_live(all: &mut Lanes, look: &Inspection, crown: &Crown, yellow: &Lanes) {
+fn counted_live(
+    all: &mut Lanes,
+    likelihood: &mut Lanes,
+    look: &Inspection,
+    crown: &Crown,
+    yellow: &Lanes,
+) {
     let Some(green) = look.green.map(f64::from) else {
         return;
     };
@@ -101,16 +111,51 @@ fn counted_live(all: &mut Lanes, look: &Inspection, crown: &Crown, yellow: &Lane
         None => (green, 1.0),
     };
     for i in 0..WIDTH {
-        let sd = sd_live(crown.live[i]);
-        let off = (count - (crown.live[i] - share * yellow[i])) / sd;
-        all[i] -= 0.5 * off * off + math::ln_quick(sd);
+        let precision = 1.0 / sd_live(crown.live[i]);
+        let off = (count - (crown.live[i] - share * yellow[i])) * precision;
+        all[i] -= 0.5 * off * off;
+        likelihood[i] *= precision;
     }
 }
 
+/// Counts up to this go into the plain product, which is far from the ends of a double's range; its logarithm is
+/// taken once a look. Larger ones go in as logarithms.
+const SMALL_COUNT: u32 = 20;
+
 #[inline(always)]
-fn negative_binomial(all: &mut Lanes, count: f64, mean: &Lanes, size: f64) {
+fn negative_binomial(all: &mut Lanes, likelihood: &mut Lanes, count: u32, mean: &Lanes, size: f64) {
+    if count > SMALL_COUNT {
+        let n = f64::from(count);
+        for i in 0..WIDTH {
+            let mean = mean[i] + STRAY;
+            all[i] += n * math::ln_quick(mean) - (n + size) * math::ln_quick(mean + size);
+        }
+        return;
+    }
+    // (mean / (mean + size))^count (size / (mean + size))^size, up to a constant
+    let mut odds = [0.0; WIDTH];
+    let mut none = [0.0; WIDTH];
     for i in 0..WIDTH {
         let mean = mean[i] + STRAY;
-        all[i] += count * math::ln_quick(mean) - (count + size) * math::ln_quick(mean + size);
+        none[i] = size / (mean + size);
+        odds[i] = mean / (mean + size);
+    }
+    multiply_power(likelihood, odds, count);
+    multiply_power(likelihood, none, size as u32);
+}
+
+/// Multiplies by a whole power, by squaring.
+#[inline(always)]
+fn multiply_power(product: &mut Lanes, mut base: Lanes, mut power: u32) {
+    while power > 0 {
+        if power & 1 == 1 {
+            for i in 0..WIDTH {
+                product[i] *= base[i];
+            }
+        }
+        for b in &mut base {
+            *b *= *b;
+        }
+        power >>= 1;
     }
 }

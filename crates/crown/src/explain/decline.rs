@@ -10,6 +10,7 @@ use crate::lanes::{Lanes, WIDTH, lanes};
 use crate::life::LifeTable;
 use crate::track::{Crown, Span};
 use model::math;
+use std::sync::LazyLock;
 
 const ONSET: usize = 0;
 const PER_LENGTH: usize = 1;
@@ -25,6 +26,42 @@ pub(crate) fn parameters(u: &impl Fn(usize) -> Lanes, p: &mut Params, window: Wi
     p.own[PER_LENGTH] = lanes(|i| 1.0 / length[i]);
 }
 
+/// First onset and last death of a row, days of the case: before and after, no step need be short.
+pub(crate) fn bounds(p: &Params) -> (f64, f64) {
+    let mut bounds = (f64::MAX, f64::MIN);
+    for i in 0..WIDTH {
+        let onset = p.own[ONSET][i];
+        bounds = (
+            bounds.0.min(onset),
+            bounds.1.max(onset + 1.0 / p.own[PER_LENGTH][i]),
+        );
+    }
+    bounds
+}
+
+/// Share of the crown left at each part of a decline, in straight pieces (error below 1e-4).
+struct Left([(f64, f64); PIECES + 1]);
+
+const PIECES: usize = 256;
+
+impl Left {
+    #[inline(always)]
+    fn at(&self, part: f64) -> f64 {
+        let place = part * PIECES as f64;
+        let piece = (place as usize).min(PIECES);
+        let (left, rise) = self.0[piece];
+        left + (place - piece as f64) * rise
+    }
+}
+
+fn left() -> &'static Left {
+    static LEFT: LazyLock<Left> = LazyLock::new(|| {
+        let share = |k: usize| 1.0 - math::pow((k as f64 / PIECES as f64).min(1.0), 1.0 / 0.7);
+        Left(std::array::from_fn(|k| (share(k), share(k + 1) - share(k))))
+    });
+    &LEFT
+}
+
 /// Moves the crowns over a span of `dt` days each; `span.from` in days of the case. Returns births and deaths.
 #[inline(always)]
 pub(crate) fn advance(
@@ -34,14 +71,14 @@ pub(crate) fn advance(
     span: Span,
     dt: &Lanes,
 ) -> (Lanes, Lanes) {
+    let left = left();
     let mut half = [0.0; WIDTH];
     let mut quiet = [0.0; WIDTH];
     let mut ill = [0.0; WIDTH];
     for i in 0..WIDTH {
         let x0 = ((span.from - p.own[ONSET][i]) * p.own[PER_LENGTH][i]).clamp(0.0, 1.0);
         let x1 = ((span.from + dt[i] - p.own[ONSET][i]) * p.own[PER_LENGTH][i]).clamp(0.0, 1.0);
-        let left = |x: f64| 1.0 - math::exp_quick(math::ln_quick(x.max(1e-9)) * (1.0 / 0.7));
-        half[i] = (left(x1).max(0.0) / left(x0).max(1e-12)).min(1.0).sqrt();
+        half[i] = (left.at(x1) / left.at(x0).max(1e-12)).min(1.0).sqrt();
         // full production up to the onset, then 1 - x
         let length = 1.0 / p.own[PER_LENGTH][i];
         let pace = p.rate[i] * span.pace;

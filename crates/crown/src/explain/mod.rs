@@ -15,6 +15,9 @@ use crate::life::NEVER_CUT;
 use crate::prior::{Hang, Prior};
 use model::math;
 
+/// Classes of how long dead fronds stay on: equally likely, so that a step needs one exponential a class.
+pub(crate) const STAYS: usize = 16;
+
 /// Shared dimensions of a point.
 const FULL: usize = 0;
 const RATE: usize = 1;
@@ -52,8 +55,10 @@ pub(crate) struct Params {
     pub yellow_days: Lanes,
     /// Age ceiling at the start, mean lives.
     pub start_age: Lanes,
-    /// Dead fronds fall at this rate, 1/day; 0 where they hang.
-    pub fall_rate: Lanes,
+    /// Class of how long dead fronds stay on: index into `fall_rates`.
+    pub stay: [u8; WIDTH],
+    /// Rate at which dead fronds fall by class, 1/day; all 0 where they hang until cut.
+    pub fall_rates: [f64; STAYS],
     /// The explanation's own.
     pub own: [Lanes; 5],
 }
@@ -89,7 +94,8 @@ impl Params {
             per_life: [0.0; WIDTH],
             yellow_days: [0.0; WIDTH],
             start_age: start_age(&u(START)),
-            fall_rate: fall_rate(prior.hang, &z[STAY], normal),
+            stay: stay(&z[STAY], normal),
+            fall_rates: fall_rates(prior.hang),
             own: [[0.0; WIDTH]; 5],
         };
         let days = match kind {
@@ -142,13 +148,18 @@ fn start_age(u: &Lanes) -> Lanes {
     })
 }
 
-fn fall_rate(hang: Hang, z: &Lanes, normal: &NormalTable) -> Lanes {
+fn stay(z: &Lanes, normal: &NormalTable) -> [u8; WIDTH] {
+    std::array::from_fn(|i| (normal.below(z[i]) * STAYS as f64) as u8)
+}
+
+/// Rate of each class: the middles of equal shares of the log-uniform range.
+fn fall_rates(hang: Hang) -> [f64; STAYS] {
     match hang {
-        Hang::UntilCut => [0.0; WIDTH],
-        Hang::Falls { days } => [1.0 / days; WIDTH],
+        Hang::UntilCut => [0.0; STAYS],
+        Hang::Falls { days } => [1.0 / days; STAYS],
         Hang::Between { low, high } => {
             let width = math::ln(high / low);
-            lanes(|i| math::exp_quick(-width * normal.below(z[i])) / low)
+            std::array::from_fn(|k| math::exp(-width * (k as f64 + 0.5) / STAYS as f64) / low)
         }
     }
 }

@@ -5,9 +5,18 @@
 //! What would change it: a measured spread of frond lives (the 10 % is assumed).
 
 use super::Params;
-use crate::lanes::{Lanes, WIDTH};
+use crate::lanes::{Lanes, WIDTH, lanes};
 use crate::life::{LifeTable, NEVER_CUT};
 use crate::track::Crown;
+
+/// Deaths that an advance by `clock` fronds would bring; the crowns stay as they are.
+#[inline(always)]
+pub(crate) fn deaths(life: &LifeTable, p: &Params, crown: &Crown, clock: &Lanes) -> Lanes {
+    lanes(|i| {
+        let age = (crown.age[i] + clock[i] * p.per_life[i]).min(NEVER_CUT);
+        clock[i] - (p.life[i] * life.live(age) - crown.live[i])
+    })
+}
 
 /// Moves the crowns by `clock` fronds each; returns the deaths.
 #[inline(always)]

@@ -155,7 +155,8 @@ fn mean_field(kind: Explanation, story: Story) -> Course {
         per_life: all(1.0 / life),
         yellow_days: all(3.5),
         start_age: all(NEVER_CUT),
-        fall_rate: all(0.0),
+        stay: [0; WIDTH],
+        fall_rates: [0.0; crate::explain::STAYS],
         own: [all(0.0); 5],
     };
     if let Some([q, tau, lag, m0, recover]) = story.moved {

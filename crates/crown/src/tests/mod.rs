@@ -1,4 +1,5 @@
 //! Tests that need the inside of the crate.
 
 mod calibration;
+mod effort;
 mod individuals;
