@@ -35,7 +35,7 @@ impl Stand {
 
     /// On every third palm the spear is marked at each look, and new fronds are counted at the next.
     fn new_fronds(&mut self, stem: u16, sight: &Sight) -> Option<u32> {
-        if self.number % 3 != 0 {
+        if !self.number.is_multiple_of(3) {
             return None;
         }
         let before = self.marks[usize::from(stem)].replace(sight.made);
