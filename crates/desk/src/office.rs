@@ -2,6 +2,8 @@
 
 mod check;
 mod readings;
+
+pub(crate) use readings::climate as climate_nearby;
 #[cfg(test)]
 mod tests;
 

@@ -25,7 +25,7 @@ assess-no-climate = Site “{ $site }” is not in the climate file; the standar
 
 cli-severity-info = note
 cli-severity-caution = caution
-cli-severity-act = act
+cli-severity-act = needs a person
 cli-severity-refuse = refused
 cli-of-palm = { $tag }: { $severity }: { $what }
 cli-of-file = { $file }: { $what }
@@ -43,7 +43,7 @@ cli-taken = { $file }: { $taken } taken, { $already } already there, { $refused 
 cli-assessed = { $palms ->
     [one] { $palms } palm read
    *[other] { $palms } palms read
-} as of { $date }: { $ageing } ordinary ageing, { $move } move, { $hunger } hunger, { $decline } decline. { $person ->
+} as of { $date }: { $ageing } ordinary ageing, { $move } move, { $hunger } hunger, { $decline } decline, { $unseen } never looked at. { $person ->
     [0] None needs a person.
     [one] { $person } needs a person.
    *[other] { $person } need a person.
@@ -67,6 +67,7 @@ cli-span = { $low } to { $high }
 cli-beyond = more than ten years
 cli-serving = Serving { $folder } on { $address } (stop with Ctrl-C)
 cli-demo = This is a demo: places, people and palms are invented.
+cli-not-a-demo = { $folder } is not empty and holds no demo. Name a new or empty folder, or serve it with: spearleaf serve { $folder }
 cli-open-to-all = Others on the network can reach this address, and there is no password. Use it only in a network you trust.
 cli-kept = { $count ->
     [one] { $count } entry

@@ -25,7 +25,7 @@ assess-no-climate = El lugar «{ $site }» no está en el archivo de clima; se t
 
 cli-severity-info = nota
 cli-severity-caution = precaución
-cli-severity-act = actuar
+cli-severity-act = necesita a una persona
 cli-severity-refuse = rechazado
 cli-of-palm = { $tag }: { $severity }: { $what }
 cli-of-file = { $file }: { $what }
@@ -43,7 +43,7 @@ cli-taken = { $file }: { $taken } tomadas, { $already } ya estaban, { $refused }
 cli-assessed = { $palms ->
     [one] { $palms } palma leída
    *[other] { $palms } palmas leídas
-} a { $date }: { $ageing } envejecimiento ordinario, { $move } por la mudanza, { $hunger } hambre, { $decline } decaimiento. { $person ->
+} a { $date }: { $ageing } envejecimiento ordinario, { $move } por la mudanza, { $hunger } hambre, { $decline } decaimiento, { $unseen } sin ninguna inspección. { $person ->
     [0] Ninguna necesita a una persona.
     [one] { $person } necesita a una persona.
    *[other] { $person } necesitan a una persona.
@@ -67,6 +67,7 @@ cli-span = de { $low } a { $high }
 cli-beyond = más de diez años
 cli-serving = Sirviendo { $folder } en { $address } (pare con Ctrl-C)
 cli-demo = Es una demostración: lugares, personas y palmas son inventados.
+cli-not-a-demo = { $folder } no está vacía y no contiene la demostración. Indique una carpeta nueva o vacía, o sírvala con: spearleaf serve { $folder }
 cli-open-to-all = Otros de la red pueden llegar a esta dirección y no hay contraseña. Úsela solo en una red de confianza.
 cli-kept = { $count ->
     [one] { $count } asiento

@@ -29,8 +29,8 @@ pub struct Ask {
 impl Ask {
     /// Horizons in weeks unless told otherwise.
     pub const WEEKS: [u32; 4] = [4, 8, 26, 52];
-    /// The tripwire looks eight weeks ahead (assumed: a usual time to the next look).
-    pub const TRIPWIRE_DAYS: i32 = 56;
+    /// The tripwire looks four weeks ahead, as the pages do (assumed: a usual time to the next look).
+    pub const TRIPWIRE_DAYS: i32 = 28;
 
     /// The usual question on a day, with horizons in weeks.
     pub fn of(as_of: Day, weeks: &[u32]) -> Ask {
@@ -71,6 +71,8 @@ pub struct PalmAnswer {
     pub tag: String,
     /// The day it speaks for.
     pub as_of: Day,
+    /// Whether anybody looked at it by then; else the answer is only what is believed of such palms.
+    pub looked_at: bool,
     /// Its stems.
     pub stems: Vec<StemAnswer>,
     /// Most probable explanation of the palm as a whole, all stems together.
@@ -92,13 +94,7 @@ impl PalmAnswer {
 pub fn answer(yard: &Yard, index: usize, ask: &Ask, sampler: &mut Sampler) -> PalmAnswer {
     let palm = yard.palm(index);
     let inspections = yard.inspections(index);
-    let cases = stem_cases(
-        palm,
-        yard.kind(index),
-        &inspections,
-        yard.climate(index),
-        ask.as_of,
-    );
+    let cases = stem_cases(palm, yard.kind(index), &inspections, yard.climate(index));
     let reading = read_palm(&cases, ask.as_of, sampler);
     let stems: Vec<StemAnswer> = reading
         .stems
@@ -112,6 +108,7 @@ pub fn answer(yard: &Yard, index: usize, ask: &Ask, sampler: &mut Sampler) -> Pa
     PalmAnswer {
         tag: palm.tag.clone(),
         as_of: ask.as_of,
+        looked_at: inspections.iter().any(|i| i.date <= ask.as_of),
         stems,
         explanation: most_probable(reading.probabilities),
         probabilities: reading.probabilities,

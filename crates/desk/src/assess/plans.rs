@@ -16,12 +16,12 @@ pub struct Visit {
     pub grounds: Grounds,
 }
 
-/// The cut plan of every stem of one palm that was looked at.
+/// The cut plan of every stem of one palm.
 pub fn plans(yard: &Yard, index: usize, visit: &Visit, sampler: &mut Sampler) -> Vec<CutPlan> {
     with_cases(yard, index, visit, sampler, |case| care::cut_plan(&case))
 }
 
-/// The answer to "take `cut` off this stem"; `None` if the stem was never looked at and is not stem 1.
+/// The answer to "take `cut` off this stem"; `None`: the palm has no such stem.
 pub fn asked_for(
     yard: &Yard,
     index: usize,
@@ -46,7 +46,7 @@ fn with_cases<T>(
     let palm = yard.palm(index);
     let kind = yard.kind(index);
     let inspections = yard.inspections(index);
-    let cases = stem_cases(palm, kind, &inspections, yard.climate(index), visit.on);
+    let cases = stem_cases(palm, kind, &inspections, yard.climate(index));
     let PalmReading {
         stems,
         probabilities,

@@ -120,7 +120,7 @@ fn rows_are_as_documented() {
     let answers = answers(2);
     let rows: Vec<_> = answers.iter().flat_map(readings_rows).collect();
     let stems: Vec<_> = rows.iter().map(|r| format!("{} {}", r[0], r[1])).collect();
-    assert_eq!(stems, ["A 1", "B 1", "B 2", "B ", "C 1"]);
+    assert_eq!(stems, ["A 1", "B 1", "B 2", "B 3", "B ", "C 1"]);
     for row in &rows {
         let shares: f64 = row[4..8].iter().map(|p| p.parse::<f64>().unwrap()).sum();
         assert!((shares - 1.0).abs() < 3e-4, "{row:?}");
@@ -131,7 +131,7 @@ fn rows_are_as_documented() {
         rows[0]
     );
     let forecast = forecast_rows(&answers[1]);
-    assert_eq!(forecast.len(), 2 * 4 * 5);
+    assert_eq!(forecast.len(), 3 * 4 * 5);
     assert_eq!(
         forecast[0][..5],
         ["B", "1", "28", "2026-05-29", "live"].map(str::to_owned)

@@ -1,6 +1,7 @@
 //! Palms with their inspections, compact and sorted.
 
 use super::look::Look;
+use crate::office::climate_nearby;
 use crown::{Prior, StemCase};
 use model::knowledge::Named;
 use model::{Arg, Climate, Day, Finding, Inspection, Knowledge, Palm, Severity, Species};
@@ -175,9 +176,12 @@ impl<'k> Yard<'k> {
         &self.kinds[self.kind_of[index] as usize]
     }
 
-    /// The climate of its site, if one was given.
+    /// The climate of its site as given, else that of the nearest known place.
     pub fn climate(&self, index: usize) -> Option<&Climate> {
-        self.climates.get(&self.palms[index].site)
+        let palm = &self.palms[index];
+        self.climates
+            .get(&palm.site)
+            .or_else(|| climate_nearby(palm))
     }
 
     /// Its inspections by stem and date, without notes.
@@ -199,32 +203,16 @@ impl<'k> Yard<'k> {
     }
 }
 
-/// The cases of a palm's stems: every stem that was looked at by `as_of`, or stem 1 where none was.
+/// The cases of all stems of a palm, looked at or not.
 pub fn stem_cases(
     palm: &Palm,
     kind: &Kind,
     inspections: &[Inspection],
     climate: Option<&Climate>,
-    as_of: Day,
 ) -> Vec<(u16, StemCase)> {
     let prior = Prior::of(palm, kind.species, &kind.relatives);
-    let mut stems: Vec<u16> = inspections
-        .iter()
-        .filter(|i| i.date <= as_of)
-        .map(|i| i.stem)
-        .collect();
-    stems.sort_unstable();
-    stems.dedup();
-    if stems.is_empty() {
-        stems.push(1);
-    }
-    stems
-        .into_iter()
-        .map(|s| {
-            (
-                s,
-                StemCase::of(palm, s, inspections, prior.clone(), climate),
-            )
-        })
+    let case = |stem| StemCase::of(palm, stem, inspections, prior.clone(), climate);
+    (1..=palm.stems.max(1))
+        .map(|stem| (stem, case(stem)))
         .collect()
 }

@@ -5,7 +5,7 @@ use std::io::Read;
 
 /// A reader that turns an encoding named by its label (`windows-1252`, `utf-16le`, ...) into UTF-8 as it goes.
 /// `None`: no such encoding (labels are those of the WHATWG Encoding Standard).
-pub fn decode<R: Read>(read: R, label: &str) -> Option<impl Read> {
+pub fn decode<R: Read>(read: R, label: &str) -> Option<impl Read + use<R>> {
     let decoder = Encoding::for_label(label.as_bytes())?.new_decoder_with_bom_removal();
     Some(Decoding {
         read,

@@ -108,7 +108,7 @@ impl Readings {
 }
 
 /// The nearest known place's climate, if it is near enough.
-pub(super) fn climate(palm: &Palm) -> Option<&'static Climate> {
+pub(crate) fn climate(palm: &Palm) -> Option<&'static Climate> {
     let position = palm.position?;
     let (place, km) = Knowledge::embedded().climate_near(position.lat, position.lon)?;
     (km <= CLIMATE_REACHES_KM).then_some(&place.climate)

@@ -1,0 +1,53 @@
+//! One file a command: its options, its help with an example, and what it does.
+
+mod assess;
+mod backup;
+mod cuts;
+mod demo;
+mod export;
+mod import;
+mod restore;
+mod serve;
+mod verify;
+
+use crate::Outcome;
+use crate::talk::Talk;
+use clap::Subcommand;
+
+/// All commands.
+#[derive(Subcommand)]
+pub enum Command {
+    /// Fill a folder with an invented demo and serve it
+    Demo(demo::Options),
+    /// Serve the pages of a data folder
+    Serve(serve::Options),
+    /// Take palms or inspections from a CSV file into a data folder
+    Import(import::Options),
+    /// Read palms and forecast their crowns from CSV files alone
+    Assess(assess::Options),
+    /// Plan cuts, or answer an asked-for cut, from CSV files alone
+    Cuts(cuts::Options),
+    /// Write a data folder out in open formats
+    Export(export::Options),
+    /// Write a data folder's ledger into one file
+    Backup(backup::Options),
+    /// Make a data folder from a backup
+    Restore(restore::Options),
+    /// Prove that a data folder's ledger is whole
+    Verify(verify::Options),
+}
+
+/// Runs a command.
+pub fn run(command: Command, talk: &Talk) -> anyhow::Result<Outcome> {
+    match command {
+        Command::Demo(options) => demo::run(options, talk),
+        Command::Serve(options) => serve::run(options, talk),
+        Command::Import(options) => import::run(options, talk),
+        Command::Assess(options) => assess::run(options, talk),
+        Command::Cuts(options) => cuts::run(options, talk),
+        Command::Export(options) => export::run(options, talk),
+        Command::Backup(options) => backup::run(options, talk),
+        Command::Restore(options) => restore::run(options, talk),
+        Command::Verify(options) => verify::run(options, talk),
+    }
+}
