@@ -69,8 +69,8 @@ fn dial(sheet: Sheet) -> Markup {
     html! {
         svg.dial #dial viewBox="-170 -170 340 340" aria-hidden="true" focusable="false" {
             circle.face r="160" {}
-            rect.trunk x="-13" y="6" width="26" height="150" rx="6" {}
-            line.level x1="-160" y1="0" x2="160" y2="0" {}
+            rect.trunk x="-13" y="6" width="26" height="98" rx="6" {}
+            line.level x1="-106" y1="0" x2="106" y2="0" {}
             @for quarter in 0..48 { (tick(quarter)) }
             @for hour in 1..=12 { (numeral(hour)) }
             (hand("clock_left", degrees(sheet.value("clock_left"))))

@@ -2,8 +2,8 @@
 
 use super::inspect::palm;
 use super::parts::{self, Kind, Sheet};
-use super::sent::{Sent, again, could_not, palm_address};
-use crate::{App, Fault, Here, Reader, page};
+use super::sent::{Sent, again, could_not};
+use crate::{App, Fault, Here, Reader, address, page};
 use axum::Router;
 use axum::extract::{Path, State};
 use axum::response::Response;
@@ -53,7 +53,7 @@ async fn lift(State(app): State<App>, reader: Reader, Path(tag): Path<String>, s
 fn answer(office: &Office, reader: &Reader, record: &PalmRecord, sent: &Sent, done: Result<(), Stop>) -> Result<Response, Fault> {
     let draw = |troubles, failed| holds(office, reader, record, &sent.typed, troubles, failed);
     match done {
-        Ok(()) => Ok(sent.saved(&palm_address(&record.palm.tag, ""))),
+        Ok(()) => Ok(sent.saved(&address::palm(&record.palm.tag, ""))),
         Err(Stop::Troubles(troubles)) => Ok(again(draw(troubles, false))),
         Err(Stop::Ledger(_)) => Ok(could_not(draw(Vec::new(), true))),
         Err(Stop::NoPalm) => Err(Fault::no_palm(reader, &record.palm.tag)),
@@ -65,7 +65,6 @@ fn holds(office: &Office, reader: &Reader, record: &PalmRecord, typed: &Typed, t
     let lifting = typed.get("hold");
     let setting = Sheet { reader, typed, troubles: if lifting.is_empty() { &troubles } else { &[] }, failed };
     let body = html! {
-        (parts::style())
         (parts::heading(&title, &record.palm))
         p { (reader.say("forms-holds-what")) }
         @for hold in &record.holds {
@@ -93,7 +92,7 @@ fn in_force(office: &Office, reader: &Reader, record: &PalmRecord, hold: &Hold, 
             }
             @if !hold.note.is_empty() { p.own-words { (hold.note) } }
             (sheet.summary())
-            form.sheet method="post" action=(palm_address(&record.palm.tag, "/holds/lift")) {
+            form.sheet method="post" action=(address::palm(&record.palm.tag, "/holds/lift")) {
                 (sheet.hidden("hold"))
                 (sheet.hidden("id"))
                 div.field {
@@ -112,7 +111,7 @@ fn set_form(office: &Office, sheet: Sheet, record: &PalmRecord) -> Markup {
     let sent_before = sheet.value("id");
     let id = if sent_before.is_empty() { office.new_id().0.to_string() } else { sent_before.to_owned() };
     html! {
-        form.sheet method="post" action=(palm_address(&record.palm.tag, "/holds")) {
+        form.sheet method="post" action=(address::palm(&record.palm.tag, "/holds")) {
             h2 { (sheet.say("forms-hold-set")) }
             input type="hidden" name="id" value=(id);
             fieldset #reason tabindex="-1" aria-describedby=[sheet.described("reason", false)] {
@@ -127,7 +126,10 @@ fn set_form(office: &Office, sheet: Sheet, record: &PalmRecord) -> Markup {
             }
             (sheet.line("until", Kind::Day))
             (sheet.line("note", Kind::Words))
-            (parts::save_bar(sheet, html! {}, &palm_address(&record.palm.tag, "")))
+            div.actions {
+                button.primary type="submit" { (sheet.say("forms-hold-set")) }
+                a.button href=(address::palm(&record.palm.tag, "")) { (sheet.say("forms-cancel")) }
+            }
         }
     }
 }

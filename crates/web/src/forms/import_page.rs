@@ -1,6 +1,5 @@
 //! The import pages: choose a file, see what would be taken, see what was.
 
-use super::parts;
 use crate::{Here, Reader, page};
 use desk::forms::{FileKind, Preview, Shown};
 use desk::intake::Scope;
@@ -16,7 +15,6 @@ const REMARKS_SHOWN: usize = 20;
 pub fn blank(reader: &Reader, trouble: Option<&str>) -> Markup {
     let title = reader.say("common-import");
     let body = html! {
-        (parts::style())
         h1 { (title) }
         @if let Some(code) = trouble { div.trouble.summary role="alert" { p { (reader.say(code)) } } }
         p { (reader.say("forms-import-what")) }
@@ -53,7 +51,6 @@ pub fn blank(reader: &Reader, trouble: Option<&str>) -> Markup {
 pub fn looked_through(reader: &Reader, id: &str, name: &str, preview: &Preview, failed: bool) -> Markup {
     let title = reader.say("forms-import-preview");
     let body = html! {
-        (parts::style())
         h1 { (title) }
         @if failed { div.trouble.summary role="alert" { p { (reader.say("forms-import-failed")) } } }
         p.file-name { (name) }
@@ -75,7 +72,6 @@ pub fn looked_through(reader: &Reader, id: &str, name: &str, preview: &Preview, 
 pub fn taken(reader: &Reader, id: &str, name: &str, count: usize, preview: &Preview) -> Markup {
     let title = reader.say("forms-import-done");
     let body = html! {
-        (parts::style())
         h1 { (title) }
         p.file-name { (name) }
         p role="status" { (counted(reader, "forms-import-recorded", count)) }

@@ -1,8 +1,8 @@
 //! `/palm/{tag}/inspect`: a new inspection of one stem, or the correction of one (`?corrects=<entry>`).
 
 use super::inspect_page::{View, page_of};
-use super::sent::{Sent, again, could_not, palm_address};
-use crate::{App, Fault, Reader};
+use super::sent::{Sent, again, could_not};
+use crate::{App, Fault, Reader, address};
 use axum::Router;
 use axum::extract::{Path, Query, State};
 use axum::response::{IntoResponse, Response};
@@ -72,9 +72,9 @@ async fn save(State(app): State<App>, reader: Reader, Path(tag): Path<String>, s
 /// After saving: the palm, or the next stem if that was asked for.
 fn after(record: &PalmRecord, stem: u16, typed: &Typed) -> String {
     if typed.get("do") == "next" && stem < record.palm.stems {
-        return palm_address(&record.palm.tag, &format!("/inspect?stem={}", stem + 1));
+        return address::palm(&record.palm.tag, &format!("/inspect?stem={}", stem + 1));
     }
-    palm_address(&record.palm.tag, "")
+    address::palm(&record.palm.tag, "")
 }
 
 /// The spiral counter without script: the form again, the count filled in.
@@ -97,7 +97,7 @@ async fn withdraw(State(app): State<App>, reader: Reader, Path(tag): Path<String
     app.ask(&reader, move |office| {
         let record = palm(office, &whose, &tag)?;
         let stop = match forms::withdraw_inspection(office, record.id, &sent.typed) {
-            Ok(()) => return Ok(sent.saved(&palm_address(&tag, ""))),
+            Ok(()) => return Ok(sent.saved(&address::palm(&tag, ""))),
             Err(stop) => stop,
         };
         let asked = Asked { stem: String::new(), corrects: sent.typed.get("corrects").to_owned() };

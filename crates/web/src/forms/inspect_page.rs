@@ -2,9 +2,8 @@
 
 use super::counter::counter;
 use super::parts::{self, Kind, Sheet};
-use super::sent::palm_address;
 use super::{dial, spear};
-use crate::{Here, Reader, page};
+use crate::{Here, Reader, address, page};
 use desk::forms::{PLACES, Trouble, Typed, spiral_numbers};
 use maud::{Markup, html};
 use model::{Day, Inspection, PalmRecord};
@@ -60,13 +59,12 @@ pub fn page_of(view: &View) -> Markup {
     let title = view.reader.words.text(title, &[("tag", tag.to_owned().into())]);
     let draft = format!("inspect {} {} {}", view.record.id.0, view.stem(), view.typed.get("corrects"));
     let body = html! {
-        (parts::style())
         (parts::heading(&title, &view.record.palm))
         (stems(view))
         @if let Some(last) = view.last() { (last_look(view, last)) }
         (sheet.summary())
         (parts::messages(view.reader))
-        form.sheet #inspect method="post" action=(palm_address(tag, "/inspect")) data-draft=(draft) novalidate {
+        form.sheet #inspect method="post" action=(address::palm(tag, "/inspect")) data-draft=(draft) novalidate {
             // the first button is the one that the Enter key presses: saving, not counting spirals
             button.sr type="submit" tabindex="-1" aria-hidden="true" { (sheet.say("common-save")) }
             (sheet.hidden("id"))
@@ -79,7 +77,7 @@ pub fn page_of(view: &View) -> Markup {
             (dial::picker(sheet))
             (taken(sheet))
             (sheet.lines("notes"))
-            (parts::save_bar(sheet, next_stem(view), &palm_address(tag, "")))
+            (parts::save_bar(sheet, next_stem(view), &address::palm(tag, "")))
         }
         @if view.correcting() { (withdraw(view, sheet)) }
     };
@@ -94,7 +92,7 @@ fn stems(view: &View) -> Markup {
         @if palm.stems > 1 {
             nav.stems aria-label=(view.reader.say("forms-stems-nav")) {
                 @for stem in 1..=palm.stems {
-                    a href=(palm_address(&palm.tag, &format!("/inspect?stem={stem}")))
+                    a href=(address::palm(&palm.tag, &format!("/inspect?stem={stem}")))
                         aria-current=[(stem == view.stem()).then_some("page")] {
                         (view.reader.words.text("forms-stem-n", &[("n", stem.into())]))
                         @if looked(stem) { " ✓" span.sr { (view.reader.say("forms-stem-done")) } }
@@ -177,7 +175,7 @@ fn next_stem(view: &View) -> Markup {
 /// A look made by mistake is taken back, with a reason.
 fn withdraw(view: &View, sheet: Sheet) -> Markup {
     html! {
-        form.sheet.aside method="post" action=(palm_address(&view.record.palm.tag, "/inspect/withdraw")) {
+        form.sheet.aside method="post" action=(address::palm(&view.record.palm.tag, "/inspect/withdraw")) {
             h2 { (sheet.say("forms-withdraw")) }
             p.hint { (sheet.say("forms-withdraw-hint")) }
             (sheet.hidden("corrects"))

@@ -2,9 +2,9 @@
 
 use super::inspect::palm;
 use super::parts::{self, Kind, Sheet};
-use super::sent::{Sent, again, could_not, palm_address};
+use super::sent::{Sent, again, could_not};
 use super::species;
-use crate::{App, Fault, Here, Reader, page};
+use crate::{App, Fault, Here, Reader, address, page};
 use axum::Router;
 use axum::extract::{Path, State};
 use axum::response::Response;
@@ -63,7 +63,7 @@ fn save(office: &Office, reader: &Reader, record: Option<&PalmRecord>, sent: &Se
     // lengths are read in the units the form was drawn in, whatever the setting is by now
     let units = Units::parse(sent.typed.get("units")).unwrap_or(reader.measure.units);
     match forms::save_palm(office, record.map(|r| r.id), &sent.typed, units) {
-        Ok(tag) => Ok(sent.saved(&palm_address(&tag, ""))),
+        Ok(tag) => Ok(sent.saved(&address::palm(&tag, ""))),
         Err(Stop::NoPalm) => Err(Fault::no_palm(reader, sent.typed.get("tag"))),
         Err(stop @ Stop::Troubles(_)) => Ok(again(form(office, reader, record, &sent.typed, stop))),
         Err(stop @ Stop::Ledger(_)) => Ok(could_not(form(office, reader, record, &sent.typed, stop))),
@@ -82,13 +82,12 @@ fn form(office: &Office, reader: &Reader, record: Option<&PalmRecord>, typed: &T
         None => reader.say("forms-new-title"),
     };
     let (to, back) = match record {
-        Some(_) => (palm_address(tag, "/edit"), palm_address(tag, "")),
+        Some(_) => (address::palm(tag, "/edit"), address::palm(tag, "")),
         None => ("/palms/new".to_owned(), "/palms".to_owned()),
     };
     let draft = record.map_or("palm new".to_owned(), |r| format!("palm {}", r.id.0));
     let units = Units::parse(typed.get("units")).unwrap_or(reader.measure.units);
     let body = html! {
-        (parts::style())
         h1 { (title) }
         (sheet.summary())
         (parts::messages(reader))
@@ -161,8 +160,8 @@ fn sites(register: &Register) -> BTreeSet<&str> {
 fn elsewhere(reader: &Reader, tag: &str) -> Markup {
     html! {
         nav.aside aria-label=(reader.say("forms-palm-nav")) {
-            a.button href=(palm_address(tag, "/holds")) { (reader.say("forms-holds")) }
-            a.button href=(palm_address(tag, "/remove")) { (reader.say("forms-remove")) }
+            a.button href=(address::palm(tag, "/holds")) { (reader.say("forms-holds")) }
+            a.button href=(address::palm(tag, "/remove")) { (reader.say("forms-remove")) }
         }
     }
 }

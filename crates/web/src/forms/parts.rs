@@ -1,6 +1,6 @@
 //! Pieces that all forms are made of: labelled fields, messages at the field, the summary above the form.
 
-use crate::{Reader, assets};
+use crate::Reader;
 use desk::forms::{Trouble, Typed, confirm_name};
 use maud::{Markup, html};
 
@@ -153,11 +153,6 @@ impl<'a> Sheet<'a> {
         let key = format!("forms-{name}-hint");
         self.reader.words.has(&key).then(|| self.say(&key))
     }
-}
-
-/// The forms' own style; a link to a style sheet may stand in the body.
-pub fn style() -> Markup {
-    html! { link rel="stylesheet" href=(assets::address("forms.css")); }
 }
 
 /// The bar at the foot of a long form: within reach of the thumb, always in sight.

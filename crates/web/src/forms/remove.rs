@@ -2,8 +2,8 @@
 
 use super::inspect::palm;
 use super::parts::{self, Kind, Sheet};
-use super::sent::{Sent, again, could_not, palm_address};
-use crate::{App, Fault, Here, Reader, page};
+use super::sent::{Sent, again, could_not};
+use crate::{App, Fault, Here, Reader, address, page};
 use axum::Router;
 use axum::extract::{Path, State};
 use axum::response::Response;
@@ -48,16 +48,15 @@ fn form(reader: &Reader, record: &PalmRecord, typed: &Typed, troubles: &[Trouble
     let title = reader.words.text("forms-remove-title", &[("tag", tag.to_owned().into())]);
     let sheet = Sheet { reader, typed, troubles, failed };
     let body = html! {
-        (parts::style())
         (parts::heading(&title, &record.palm))
         p { (reader.say("forms-remove-what")) }
         (sheet.summary())
-        form.sheet method="post" action=(palm_address(tag, "/remove")) {
+        form.sheet method="post" action=(address::palm(tag, "/remove")) {
             (sheet.hidden("id"))
             (sheet.line("why", Kind::Words))
             div.save {
                 button.danger type="submit" { (reader.say("forms-remove")) }
-                a.button href=(palm_address(tag, "")) { (reader.say("forms-cancel")) }
+                a.button href=(address::palm(tag, "")) { (reader.say("forms-cancel")) }
             }
         }
     };

@@ -47,26 +47,3 @@ pub fn again(page: Markup) -> Response {
 pub fn could_not(page: Markup) -> Response {
     (StatusCode::SERVICE_UNAVAILABLE, page).into_response()
 }
-
-/// The address of something about a palm: `/palm/{tag}` and what follows (`""`, `"/edit"`).
-pub fn palm_address(tag: &str, tail: &str) -> String {
-    let mut address = String::from("/palm/");
-    for byte in tag.bytes() {
-        match byte {
-            b'A'..=b'Z' | b'a'..=b'z' | b'0'..=b'9' | b'-' | b'_' | b'.' | b'~' => address.push(byte as char),
-            _ => address.push_str(&format!("%{byte:02X}")),
-        }
-    }
-    address + tail
-}
-
-#[cfg(test)]
-mod tests {
-    use super::palm_address;
-
-    #[test]
-    fn tags_survive_in_addresses() {
-        assert_eq!(palm_address("B-17", "/edit"), "/palm/B-17/edit");
-        assert_eq!(palm_address("N 3/4 ñ", ""), "/palm/N%203%2F4%20%C3%B1");
-    }
-}
