@@ -5,7 +5,7 @@ use crate::talk::Talk;
 use clap::Args;
 use desk::assess::{Gather, Yard};
 use desk::intake::{ClimateReader, InspectionReader, Known, PalmReader, climates};
-use model::{Arg, Climate, Finding, Knowledge, Severity};
+use model::{Arg, Climate, Finding, Knowledge, Palm, Severity};
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::PathBuf;
 
@@ -36,42 +36,26 @@ pub struct Gathered {
 
 /// Reads all files. `None`: refused, and said so.
 pub fn gather(talk: &Talk, files: &Files) -> anyhow::Result<Option<Gathered>> {
-    let stdin = [&files.palms, &files.inspections]
+    let inputs = [&files.palms, &files.inspections]
         .into_iter()
-        .chain(&files.climate)
-        .filter(|p| p.as_os_str() == "-");
+        .chain(&files.climate);
+    let stdin = inputs.filter(|path| path.as_os_str() == "-").count();
     anyhow::ensure!(
-        stdin.count() <= 1,
+        stdin <= 1,
         "only one of the files can be standard input (-)"
     );
     let mut gather = Gather::new(Knowledge::embedded());
     let mut known = Known::default();
     let mut sites = BTreeSet::new();
-    let palms = take(
-        talk,
-        &files.palms,
-        &files.reading,
-        PalmReader::open(open(&files.palms, &files.reading)?),
-        |palm| {
-            known.add(&palm);
-            sites.insert(palm.site.clone());
-            gather.palm(palm);
-            Ok(())
-        },
-    )?;
+    let palms = palms(talk, files, |palm| {
+        known.add(&palm);
+        sites.insert(palm.site.clone());
+        gather.palm(palm);
+    })?;
     let Some(palms) = palms else { return Ok(None) };
-    let looks = open(&files.inspections, &files.reading)?;
-    let looks = take(
-        talk,
-        &files.inspections,
-        &files.reading,
-        InspectionReader::open(looks, &known),
-        |row| {
-            gather.inspection(row.palm, row.inspection);
-            Ok(())
-        },
-    )?;
-    let Some(looks) = looks else { return Ok(None) };
+    let Some(looks) = looks(talk, files, &known, &mut gather)? else {
+        return Ok(None);
+    };
     let Some((months, by_site)) = climate(talk, files)? else {
         return Ok(None);
     };
@@ -90,6 +74,29 @@ pub fn gather(talk: &Talk, files: &Files) -> anyhow::Result<Option<Gathered>> {
         yard: gather.done(),
         needs_person,
     }))
+}
+
+fn palms(talk: &Talk, files: &Files, mut keep: impl FnMut(Palm)) -> anyhow::Result<Option<Taken>> {
+    let read = open(&files.palms, &files.reading)?;
+    let rows = PalmReader::open(read).map(|rows| rows.not_after(talk.latest_day()));
+    take(talk, &files.palms, &files.reading, rows, |palm| {
+        keep(palm);
+        Ok(())
+    })
+}
+
+fn looks(
+    talk: &Talk,
+    files: &Files,
+    known: &Known,
+    gather: &mut Gather,
+) -> anyhow::Result<Option<Taken>> {
+    let read = open(&files.inspections, &files.reading)?;
+    let rows = InspectionReader::open(read, known).map(|rows| rows.not_after(talk.latest_day()));
+    take(talk, &files.inspections, &files.reading, rows, |row| {
+        gather.inspection(row.palm, row.inspection);
+        Ok(())
+    })
 }
 
 fn climate(

@@ -37,6 +37,11 @@ impl Talk {
         World::here("", self.as_of).today()
     }
 
+    /// The last day on which something can have happened: what is dated later is a slip.
+    pub fn latest_day(&self) -> Day {
+        self.today().max(World::here("", None).today())
+    }
+
     /// Words of a code.
     pub fn words(&self, code: &str, args: &[(&'static str, Value)]) -> String {
         self.measure.words.text(code, args)

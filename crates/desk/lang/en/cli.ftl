@@ -19,7 +19,7 @@ assess-later-looks = { $count ->
    *[other] { $count } inspections after the day of the reading were not looked at.
 }
 assess-never-looked-at = There is no inspection yet; the reading says what is believed of any such palm.
-assess-no-climate = Site “{ $site }” is not in the climate file; the standard season is taken for it.
+assess-no-climate = Site “{ $site }” is not in the climate file; the nearest known place is taken for it, else the standard season.
 
 ## Talk on the terminal
 

@@ -19,7 +19,7 @@ assess-later-looks = { $count ->
    *[other] No se tuvieron en cuenta { $count } inspecciones posteriores al día de la lectura.
 }
 assess-never-looked-at = Todavía no hay ninguna inspección; la lectura dice lo que se cree de cualquier palma así.
-assess-no-climate = El lugar «{ $site }» no está en el archivo de clima; se toma para él la estación estándar.
+assess-no-climate = El lugar «{ $site }» no está en el archivo de clima; se toma para él el lugar conocido más cercano o, si no hay, la estación estándar.
 
 ## Habla de la terminal
 

@@ -142,7 +142,7 @@ impl<R: Read> Records<R> {
             ));
         }
         let text = core::str::from_utf8(bytes)
-            .map_err(|e| not_utf8(record.line, bytes, e.valid_up_to()))?;
+            .map_err(|e| not_utf8(record.line, bytes, &self.ends[..ended], e.valid_up_to()))?;
         record.text.clear();
         record.text.push_str(text);
         record.ends.clear();
@@ -206,7 +206,13 @@ fn too_long(line: u64, code: &'static str, limit: usize) -> Refusal {
     )
 }
 
-fn not_utf8(line: u64, bytes: &[u8], at: usize) -> Refusal {
+fn not_utf8(line: u64, bytes: &[u8], ends: &[usize], at: usize) -> Refusal {
+    let cell = ends
+        .iter()
+        .copied()
+        .filter(|end| *end <= at)
+        .max()
+        .unwrap_or(0);
     let finding = Finding::new("intake-not-utf8", Severity::Refuse)
         .with("line", Arg::Count(line as i64))
         .with(
@@ -215,7 +221,7 @@ fn not_utf8(line: u64, bytes: &[u8], at: usize) -> Refusal {
         )
         .with(
             "before",
-            Arg::Text(super::refusal::shorten(&tail(&bytes[..at]))),
+            Arg::Text(super::refusal::shorten(&tail(&bytes[cell..at]))),
         );
     Refusal::file(line, finding)
 }
