@@ -111,7 +111,7 @@ impl NormalTable {
     #[inline(always)]
     pub(crate) fn below(&self, z: f64) -> f64 {
         const ROUND: f64 = 4_503_599_627_370_496.0;
-        let place = z.clamp(-7.9, 7.9) * PER_SIGMA + SIZE as f64 / 2.0;
+        let place = math::larger(math::smaller(z, 7.9), -7.9) * PER_SIGMA + SIZE as f64 / 2.0;
         let shifted = place + ROUND;
         let nearest = shifted - ROUND;
         let (value, density) = self.nodes[(shifted.to_bits() & (SIZE as u64 - 1)) as usize];

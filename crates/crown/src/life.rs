@@ -91,7 +91,7 @@ impl LifeTable {
     /// The age ceiling of a crown with this live share (clamped to 0..=1); a full crown gives about 1.5.
     #[inline(always)]
     pub fn age(&self, live_share: f64) -> f64 {
-        let place = live_share.clamp(0.0, 1.0 - 1e-9) * SHARES as f64;
+        let place = math::larger(math::smaller(live_share, 1.0 - 1e-9), 0.0) * SHARES as f64;
         // rounding half a step lower is rounding down
         let shifted = (place - 0.499_999_999) + ROUND;
         let piece = self.inverse[(shifted.to_bits() & (SHARES as u64 - 1)) as usize];
@@ -100,7 +100,7 @@ impl LifeTable {
 
     #[inline(always)]
     fn node(&self, x: f64) -> (Node, f64) {
-        let place = x.min(NEVER_CUT) * PER_UNIT;
+        let place = math::smaller(x, NEVER_CUT) * PER_UNIT;
         let shifted = place + ROUND;
         let i = (shifted.to_bits() & (SIZE as u64 - 1)) as usize;
         (self.nodes[i], (place - (shifted - ROUND)) / PER_UNIT)

@@ -28,6 +28,9 @@ pub(crate) fn reading(
     let before: Vec<Evidence> = batches.iter().map(Batch::evidence_before).collect();
     for (batch, evidence) in batches.iter().zip(&before) {
         log_evidence[batch.kind.index()] = evidence.log;
+        if batch.weighed.iter().all(|row| !row.complete) {
+            continue;
+        }
         let mix = CountMixture::of(losses(batch, evidence, 1.0), SIZE_BROWN as i32);
         expected[batch.kind.index()] = Some((mix.quantile(0.05), mix.quantile(0.95)));
     }
@@ -62,7 +65,11 @@ fn losses<'a>(
     evidence: &'a Evidence,
     scale: f64,
 ) -> impl Iterator<Item = (f64, f64)> + Clone + 'a {
-    let rows = batch.weighed.iter().zip(&evidence.weights);
+    let rows = batch
+        .weighed
+        .iter()
+        .zip(&evidence.weights)
+        .filter(|(row, _)| row.complete);
     rows.flat_map(move |(row, w)| {
         (0..WIDTH).map(move |i| (row.lost[i].max(0.0) + STRAY, w[i] * scale))
     })

@@ -10,6 +10,7 @@ use crate::picture::Spread;
 use crate::quantile::{LEVELS, weighted};
 use crate::refine::{Batch, Point, dense, point};
 use crate::track::{Crown, Timeline, Watch, run};
+use crate::weigh::Best;
 use model::{Day, math};
 
 /// Refine while the weights of all explanations together rest on fewer draws than this.
@@ -109,10 +110,11 @@ fn weighed_batches<'a>(
     prior: [f64; 4],
     sampler: &'a Sampler,
 ) -> Vec<Batch<'a>> {
+    let mut best = Best::none();
     let mut batches: Vec<Batch> = Explanation::ALL
         .into_iter()
         .filter(|kind| prior[kind.index()] > 0.0)
-        .map(|kind| Batch::first(kind, line, case, sampler))
+        .map(|kind| Batch::first(kind, line, case, sampler, &mut best))
         .collect();
     if line.looks == 0 {
         return batches;
@@ -128,7 +130,7 @@ fn weighed_batches<'a>(
             // an explanation with this much of the whole needs this many draws for the whole to have enough
             let wanted = 2.0 * ENOUGH_DRAWS * share * share;
             if share > WORTH_REFINING && shares.rests_on[k] < wanted.max(10.0) {
-                *batch = batch.refined(line, case, sampler);
+                *batch = batch.refined(line, case, sampler, &mut best);
             }
         }
     }
@@ -238,7 +240,9 @@ fn kept_rows(
 struct Nobody;
 
 impl Watch for Nobody {
-    fn look(&mut self, _: usize, _: f64, _: &Crown, _: bool) {}
+    fn look(&mut self, _: usize, _: f64, _: &Crown, _: bool) -> bool {
+        true
+    }
 }
 
 impl Reading {

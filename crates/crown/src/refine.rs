@@ -10,7 +10,7 @@ use crate::draws::{DIMS, NOISE, Points, Sampler};
 use crate::explain::{Params, dimensions};
 use crate::lanes::{Lanes, WIDTH};
 use crate::track::Timeline;
-use crate::weigh::{Weighed, weigh};
+use crate::weigh::{Best, Weighed, weigh};
 use model::math;
 use std::borrow::Cow;
 
@@ -53,6 +53,7 @@ impl<'a> Batch<'a> {
         line: &Timeline,
         case: &StemCase,
         sampler: &'a Sampler,
+        best: &mut Best,
     ) -> Batch<'a> {
         Batch::weighed(
             kind,
@@ -61,6 +62,7 @@ impl<'a> Batch<'a> {
             line,
             case,
             sampler,
+            best,
         )
     }
 
@@ -71,16 +73,18 @@ impl<'a> Batch<'a> {
         line: &Timeline,
         case: &StemCase,
         sampler: &Sampler,
+        best: &mut Best,
     ) -> Batch<'a> {
-        let weigh_row = |z| {
+        let mut weigh_row = |z| {
             weigh(
                 kind,
                 line,
                 case,
                 &Params::of(kind, z, &case.prior, sampler.normal(), line.window),
+                best,
             )
         };
-        let weighed: Vec<Weighed> = rows.iter().map(weigh_row).collect();
+        let weighed: Vec<Weighed> = rows.iter().map(&mut weigh_row).collect();
         let evidence = evidence(&weighed, ratio.as_deref(), 1.0, |w| &w.all);
         Batch {
             kind,
@@ -115,7 +119,13 @@ impl<'a> Batch<'a> {
     }
 
     /// A batch of draws around the weighted ones.
-    pub(crate) fn refined(&self, line: &Timeline, case: &StemCase, sampler: &Sampler) -> Batch<'a> {
+    pub(crate) fn refined(
+        &self,
+        line: &Timeline,
+        case: &StemCase,
+        sampler: &Sampler,
+        best: &mut Best,
+    ) -> Batch<'a> {
         let proposal = Proposal::around(self);
         let rows: Vec<Points> = sampler
             .rows()
@@ -130,6 +140,7 @@ impl<'a> Batch<'a> {
             line,
             case,
             sampler,
+            best,
         )
     }
 }

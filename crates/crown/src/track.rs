@@ -158,10 +158,11 @@ fn rank(event: Event) -> u8 {
 /// What a run hands to its caller at each look, before anything is taken off.
 pub(crate) trait Watch {
     /// Look number `k` finds the crown so; `cleaned_known` says whether its dead fronds can be compared with a count.
-    fn look(&mut self, k: usize, t: f64, crown: &Crown, brown_known: bool);
+    /// Answers whether the run goes on.
+    fn look(&mut self, k: usize, t: f64, crown: &Crown, brown_known: bool) -> bool;
 }
 
-/// Runs a row of crowns from the start of the track to the day of the reading.
+/// Runs a row of crowns from the start of the track to the day of the reading, or until the watch has seen enough.
 pub(crate) fn run(
     kind: Explanation,
     line: &Timeline,
@@ -186,7 +187,9 @@ pub(crate) fn run(
                 brown_known = true;
             }
             Event::Looked(k) => {
-                watch.look(k, t, &crown, brown_known);
+                if !watch.look(k, t, &crown, brown_known) {
+                    return crown;
+                }
                 after_look(&case.inspections[k], p, &mut crown);
                 brown_known |= case.inspections[k].brown.is_some();
             }

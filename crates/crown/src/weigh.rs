@@ -35,26 +35,57 @@ pub(crate) struct Weighed {
     pub before: Lanes,
     /// Deaths in the stretch that ends with the last look.
     pub lost: Lanes,
+    /// Whether the row was followed to the last look.
+    pub complete: bool,
 }
 
-/// Runs a row and weighs it against every look.
-pub(crate) fn weigh(kind: Explanation, line: &Timeline, case: &StemCase, p: &Params) -> Weighed {
+/// The best log-likelihood seen so far: what can no longer come near it need not be followed to its end.
+pub(crate) struct Best(f64);
+
+/// Draws this far below the best (in logarithms) weigh nothing.
+const HOPELESS: f64 = 40.0;
+/// The most that one look can add: a live count met exactly by a small crown; all other terms are at most 0.
+const MOST_A_LOOK: f64 = 0.36;
+
+impl Best {
+    pub(crate) fn none() -> Best {
+        Best(f64::NEG_INFINITY)
+    }
+}
+
+/// Runs a row and weighs it against every look. A row that has fallen hopelessly behind is left where it is, its
+/// log-likelihoods (already that far down) as they stand.
+pub(crate) fn weigh(
+    kind: Explanation,
+    line: &Timeline,
+    case: &StemCase,
+    p: &Params,
+    best: &mut Best,
+) -> Weighed {
     let zero = [0.0; WIDTH];
+    let out = Weighed {
+        all: zero,
+        before: zero,
+        lost: zero,
+        complete: false,
+    };
     let mut scale = Scale {
         kind,
         line,
         case,
         p,
-        out: Weighed {
-            all: zero,
-            before: zero,
-            lost: zero,
-        },
+        best: best.0,
+        out,
     };
     if line.looks > 0 {
         run(kind, line, case, p, &mut scale);
+        best.0 = scale.best.max(top(&scale.out.all));
     }
     scale.out
+}
+
+fn top(row: &Lanes) -> f64 {
+    row.iter().copied().fold(f64::NEG_INFINITY, f64::max)
 }
 
 struct Scale<'a> {
@@ -62,11 +93,12 @@ struct Scale<'a> {
     line: &'a Timeline,
     case: &'a StemCase,
     p: &'a Params,
+    best: f64,
     out: Weighed,
 }
 
 impl Watch for Scale<'_> {
-    fn look(&mut self, k: usize, t: f64, crown: &Crown, brown_known: bool) {
+    fn look(&mut self, k: usize, t: f64, crown: &Crown, brown_known: bool) -> bool {
         let look = &self.case.inspections[k];
         self.out.before = self.out.all;
         self.out.lost = crown.lost;
@@ -91,6 +123,13 @@ impl Watch for Scale<'_> {
         for i in 0..WIDTH {
             all[i] += math::ln_quick(likelihood[i]);
         }
+        let left = (self.line.looks - 1 - k) as f64;
+        let hopeless = top(all) + left * MOST_A_LOOK < self.best - HOPELESS;
+        self.out.complete = left == 0.0;
+        if hopeless && left > 0.0 {
+            self.out.before = self.out.all;
+        }
+        left > 0.0 && !hopeless
     }
 }
 

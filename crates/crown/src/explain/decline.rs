@@ -40,18 +40,25 @@ pub(crate) fn bounds(p: &Params) -> (f64, f64) {
 }
 
 /// Share of the crown left at each part of a decline, in straight pieces (error below 1e-4).
-struct Left([(f64, f64); PIECES + 1]);
+struct Left([(f64, f64); 2 * PIECES]);
 
 const PIECES: usize = 256;
 
 impl Left {
     #[inline(always)]
     fn at(&self, part: f64) -> f64 {
+        const ROUND: f64 = 6_755_399_441_055_744.0; // 1.5 * 2^52: adding it rounds to a whole number
         let place = part * PIECES as f64;
-        let piece = (place as usize).min(PIECES);
-        let (left, rise) = self.0[piece];
-        left + (place - piece as f64) * rise
+        // rounding half a step lower is rounding down
+        let shifted = (place - 0.499_999_999) + ROUND;
+        let (left, rise) = self.0[(shifted.to_bits() & (2 * PIECES as u64 - 1)) as usize];
+        left + (place - (shifted - ROUND)) * rise
     }
+}
+
+#[inline(always)]
+fn within_one(x: f64) -> f64 {
+    math::larger(math::smaller(x, 1.0), 0.0)
 }
 
 fn left() -> &'static Left {
@@ -76,13 +83,14 @@ pub(crate) fn advance(
     let mut quiet = [0.0; WIDTH];
     let mut ill = [0.0; WIDTH];
     for i in 0..WIDTH {
-        let x0 = ((span.from - p.own[ONSET][i]) * p.own[PER_LENGTH][i]).clamp(0.0, 1.0);
-        let x1 = ((span.from + dt[i] - p.own[ONSET][i]) * p.own[PER_LENGTH][i]).clamp(0.0, 1.0);
-        half[i] = (left.at(x1) / left.at(x0).max(1e-12)).min(1.0).sqrt();
+        let since = span.from - p.own[ONSET][i];
+        let x0 = within_one(since * p.own[PER_LENGTH][i]);
+        let x1 = within_one((since + dt[i]) * p.own[PER_LENGTH][i]);
+        half[i] = (left.at(x1) / math::larger(left.at(x0), 1e-12)).sqrt();
         // full production up to the onset, then 1 - x
         let length = 1.0 / p.own[PER_LENGTH][i];
         let pace = p.rate[i] * span.pace;
-        quiet[i] = pace * (p.own[ONSET][i] - span.from).clamp(0.0, dt[i]);
+        quiet[i] = pace * math::smaller(math::larger(-since, 0.0), dt[i]);
         ill[i] = pace * (x1 - x0) * length * (1.0 - 0.5 * (x0 + x1));
     }
     let before = crown.live;

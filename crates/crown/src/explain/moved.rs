@@ -48,11 +48,12 @@ pub(crate) fn advance(
     let mut clock = [0.0; WIDTH];
     for i in 0..WIDTH {
         let s1 = s0 + dt[i];
-        let shed = |s: f64| math::exp_quick(-(s - p.own[LAG][i]).max(0.0) * p.own[PER_TAU][i]);
+        let shed =
+            |s: f64| math::exp_quick(-math::larger(s - p.own[LAG][i], 0.0) * p.own[PER_TAU][i]);
         half[i] = 0.5 * crown.at_move[i] * (1.0 - p.own[KEPT][i]) * (shed(s0) - shed(s1));
         let grown = |s: f64| {
             let t = p.own[RECOVER][i];
-            let inside = s.min(t);
+            let inside = math::smaller(s, t);
             0.5 * inside * inside / t + (s - inside)
         };
         let start = p.own[START][i];
@@ -71,7 +72,7 @@ pub(crate) fn advance(
 #[inline(always)]
 pub(crate) fn take_oldest(life: &LifeTable, p: &Params, crown: &mut Crown, count: &Lanes) {
     for i in 0..WIDTH {
-        crown.live[i] = (crown.live[i] - count[i]).max(0.0);
+        crown.live[i] = math::larger(crown.live[i] - count[i], 0.0);
         crown.age[i] = life.age(crown.live[i] * p.per_life[i]);
     }
 }

@@ -8,12 +8,13 @@ use super::Params;
 use crate::lanes::{Lanes, WIDTH, lanes};
 use crate::life::{LifeTable, NEVER_CUT};
 use crate::track::Crown;
+use model::math;
 
 /// Deaths that an advance by `clock` fronds would bring; the crowns stay as they are.
 #[inline(always)]
 pub(crate) fn deaths(life: &LifeTable, p: &Params, crown: &Crown, clock: &Lanes) -> Lanes {
     lanes(|i| {
-        let age = (crown.age[i] + clock[i] * p.per_life[i]).min(NEVER_CUT);
+        let age = math::smaller(crown.age[i] + clock[i] * p.per_life[i], NEVER_CUT);
         clock[i] - (p.life[i] * life.live(age) - crown.live[i])
     })
 }
@@ -23,7 +24,7 @@ pub(crate) fn deaths(life: &LifeTable, p: &Params, crown: &Crown, clock: &Lanes)
 pub(crate) fn advance(life: &LifeTable, p: &Params, crown: &mut Crown, clock: &Lanes) -> Lanes {
     let mut died = [0.0; WIDTH];
     for i in 0..WIDTH {
-        let age = (crown.age[i] + clock[i] * p.per_life[i]).min(NEVER_CUT);
+        let age = math::smaller(crown.age[i] + clock[i] * p.per_life[i], NEVER_CUT);
         let live = p.life[i] * life.live(age);
         died[i] = clock[i] - (live - crown.live[i]);
         crown.age[i] = age;

@@ -89,10 +89,11 @@ struct At {
 }
 
 impl Watch for At {
-    fn look(&mut self, k: usize, t: f64, crown: &Crown, _: bool) {
+    fn look(&mut self, k: usize, t: f64, crown: &Crown, _: bool) -> bool {
         if k == self.k {
             self.seen = Some((crown.clone(), t));
         }
+        true
     }
 }
 

@@ -1,5 +1,4 @@
 //! Tests that need the inside of the crate.
 
 mod calibration;
-mod effort;
 mod individuals;
