@@ -74,7 +74,8 @@ fn after(record: &PalmRecord, stem: u16, typed: &Typed) -> String {
     if typed.get("do") == "next" && stem < record.palm.stems {
         return address::palm(&record.palm.tag, &format!("/inspect?stem={}", stem + 1));
     }
-    address::palm(&record.palm.tag, "")
+    let shown = if stem > 1 { format!("?stem={stem}") } else { String::new() };
+    address::palm(&record.palm.tag, &shown)
 }
 
 /// The spiral counter without script: the form again, the count filled in.

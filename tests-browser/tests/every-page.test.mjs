@@ -1,0 +1,76 @@
+// Every page, on a phone and on a laptop: contrast, things to press, width, accessibility rules, outside requests,
+// console errors; and a picture of each to look at.
+import { after, before, describe, test } from "node:test";
+import assert from "node:assert/strict";
+import { createRequire } from "node:module";
+import { LAPTOP, PHONE, browser, open } from "../lib/browser.mjs";
+import { lowContrast, overflow, smallTargets } from "../lib/measure.mjs";
+import { demo } from "../lib/server.mjs";
+import { shot } from "../lib/shots.mjs";
+
+const AXE = createRequire(import.meta.url).resolve("axe-core/axe.min.js");
+
+/** Pages by the name of their picture. The palms are picked for what they show: wilt, hunger, move, stems. */
+const PAGES = {
+  today: "/",
+  palms: "/palms",
+  "palms-found": "/palms?q=L-1",
+  "palms-none": "/palms?q=nothing-like-it",
+  "palm-wilt": "/palm/L-16",
+  "palm-hungry": "/palm/T-07",
+  "palm-moved": "/palm/Q-01",
+  "palm-stems": "/palm/Q-19",
+  "palm-asked": "/palm/T-07?live=6",
+  inspect: "/palm/T-07/inspect",
+  "inspect-stems": "/palm/Q-19/inspect?stem=2",
+  "palm-new": "/palms/new",
+  "palm-edit": "/palm/L-16/edit",
+  holds: "/palm/L-16/holds",
+  remove: "/palm/L-16/remove",
+  import: "/import",
+  sources: "/sources",
+  about: "/about",
+  settings: "/settings",
+  "not-found": "/nothing-here",
+};
+
+let server, chrome;
+before(async () => {
+  [server, chrome] = await Promise.all([demo(), browser()]);
+});
+after(async () => {
+  await chrome?.close();
+  await server?.remove();
+});
+
+/** Rules of WCAG 2.2 A and AA and axe's best practices; contrast is measured by us, at 7:1. */
+async function broken(page) {
+  // the page's own policy forbids foreign script: the rules are put in by the debugger, not by a tag
+  const source = (await import("node:fs")).readFileSync(AXE, "utf8");
+  await page.evaluate(source);
+  const found = await page.evaluate(() => window.axe.run(document, { rules: { "color-contrast": { enabled: false } } }));
+  return found.violations.map((v) => `${v.id} (${v.impact}): ${v.help}: ${v.nodes.slice(0, 3).map((n) => n.target.join(" ")).join("; ")}`);
+}
+
+for (const [device, name] of [[PHONE, "phone"], [LAPTOP, "laptop"]]) {
+  describe(name, () => {
+    for (const [what, path] of Object.entries(PAGES)) {
+      test(`${what}: ${path}`, async () => {
+        const page = await open(chrome, server.url, device);
+        const answer = await page.goto(new URL(path, server.url).href);
+        assert.equal(answer.status(), what === "not-found" ? 404 : 200);
+        assert.ok(await page.getByTestId("demo").isVisible(), "the demo says that it is one");
+        for (const details of await page.locator("main details:not([open]) > summary").all()) {
+          if (await details.isVisible()) await details.click();
+        }
+        await page.evaluate(() => window.scrollTo(0, 0));
+        await shot(page, `${what}-${name}`);
+        assert.deepEqual(await lowContrast(page), [], "contrast under 7:1");
+        assert.deepEqual(await smallTargets(page), [], "things to press under 48 px");
+        assert.ok((await overflow(page)) <= 0, "the page is wider than the window");
+        assert.deepEqual(await broken(page), [], "accessibility rules");
+        await page.done({ expect: what === "not-found" ? ["404"] : [] });
+      });
+    }
+  });
+}
