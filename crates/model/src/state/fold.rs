@@ -32,8 +32,14 @@ impl Fold {
         }
         let mut tags = BTreeSet::new();
         let mut news = false;
-        for palm in touched.palms {
-            news |= self.fold_palm(palm, &mut tags);
+        for palm in &touched.palms {
+            self.fetch_looks(*palm);
+        }
+        for palm in &touched.palms {
+            news |= self.fold_palm(*palm, &mut tags);
+        }
+        for palm in &touched.palms {
+            self.leave_looks(*palm);
         }
         news |= self.settle_tags(tags);
         for thread in touched.threads {
@@ -93,6 +99,26 @@ impl Fold {
     pub fn holds(&self, id: EntryId) -> bool {
         self.threads
             .began_as(id, |what| matches!(what, What::HoldSet(..)))
+    }
+
+    /// Brings the looks of a palm's record back to the facts: they may go to another palm now, or to none.
+    fn fetch_looks(&mut self, palm: PalmId) {
+        let Some(record) = self.state.palms.get(&palm) else {
+            return;
+        };
+        for (id, look) in record.inspection_entries.iter().zip(&record.inspections) {
+            self.threads.set_look(*id, Some(look));
+        }
+    }
+
+    /// Leaves the looks that stand in a palm's record there, so that each is in memory once.
+    fn leave_looks(&mut self, palm: PalmId) {
+        let Some(record) = self.state.palms.get(&palm) else {
+            return;
+        };
+        for id in &record.inspection_entries {
+            self.threads.set_look(*id, None);
+        }
     }
 
     /// Folds one palm anew, marks tags whose carriers change; whether findings changed.
@@ -196,7 +222,7 @@ impl Fold {
         let (entry, fact) = self.threads.standing(root)?;
         let finding = match &fact.what {
             What::NotUnderstood { kind } => Finding::new("entry-not-understood", Severity::Info)
-                .with("kind", Arg::Text(kind.clone())),
+                .with("kind", Arg::Text((**kind).to_owned())),
             What::HoldLifted(_) if !self.lifts_a_hold(root) => {
                 Finding::new("hold-unknown", Severity::Info)
             }

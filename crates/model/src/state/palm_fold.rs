@@ -85,8 +85,8 @@ fn describe(record: &mut PalmRecord, lines: &[Line]) {
     for line in lines {
         match &line.fact.what {
             What::Changed(_, to) => record.palm = (**to).clone(),
-            What::Removed(_, why) => record.removed = Some(why.clone()),
-            What::Noted(_, text) => record.notes.push((line.fact.at, text.clone())),
+            What::Removed(_, why) => record.removed = Some((**why).to_owned()),
+            What::Noted(_, text) => record.notes.push((line.fact.at, (**text).to_owned())),
             _ => {}
         }
     }
@@ -121,11 +121,14 @@ fn look(record: &mut PalmRecord, lines: &[Line], noticed: &mut Vec<Noticed>) {
         .into_values()
         .map(|(line, look)| (line.id, look.clone()))
         .unzip();
+    // Records stay for long, and there may be a hundred thousand.
+    record.inspections.shrink_to_fit();
+    record.inspection_entries.shrink_to_fit();
 }
 
 fn inspection<'a>(line: &'a Line<'a>) -> Option<(&'a Line<'a>, &'a Inspection)> {
     match &line.fact.what {
-        What::Inspected(_, look) => Some((line, &**look)),
+        What::Inspected(_, look) => look.as_deref().map(|look| (line, look)),
         _ => None,
     }
 }

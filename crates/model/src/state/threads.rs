@@ -13,17 +13,20 @@ pub(super) struct Fact {
     pub what: What,
 }
 
-/// What a fact says; the same as [`Body`].
+/// What a fact says; the same as [`Body`]. Kept small: there are as many facts as entries.
 pub(super) enum What {
     Registered(Box<Palm>),
     Changed(PalmId, Box<Palm>),
-    Removed(PalmId, String),
-    Inspected(PalmId, Box<Inspection>),
+    Removed(PalmId, Box<str>),
+    /// Without the look while that stands in the palm's record: most looks do, and each is kept once.
+    Inspected(PalmId, Option<Box<Inspection>>),
     HoldSet(PalmId, Box<HoldWords>),
     HoldLifted(EntryId),
-    Noted(PalmId, String),
+    Noted(PalmId, Box<str>),
     Withdrawn,
-    NotUnderstood { kind: String },
+    NotUnderstood {
+        kind: Box<str>,
+    },
 }
 
 /// What a hold says.
@@ -38,8 +41,10 @@ impl Fact {
         let what = match entry.body {
             Body::PalmRegistered(palm) => What::Registered(Box::new(palm)),
             Body::PalmChanged { palm, to } => What::Changed(palm, Box::new(to)),
-            Body::PalmRemoved { palm, why } => What::Removed(palm, why),
-            Body::Inspected { palm, inspection } => What::Inspected(palm, Box::new(inspection)),
+            Body::PalmRemoved { palm, why } => What::Removed(palm, why.into()),
+            Body::Inspected { palm, inspection } => {
+                What::Inspected(palm, Some(Box::new(inspection)))
+            }
             Body::HoldSet {
                 palm,
                 reason,
@@ -54,9 +59,9 @@ impl Fact {
                 }),
             ),
             Body::HoldLifted { hold, .. } => What::HoldLifted(hold),
-            Body::Noted { palm, text } => What::Noted(palm, text),
+            Body::Noted { palm, text } => What::Noted(palm, text.into()),
             Body::Withdrawn { .. } => What::Withdrawn,
-            Body::Unknown { kind, .. } => What::NotUnderstood { kind },
+            Body::Unknown { kind, .. } => What::NotUnderstood { kind: kind.into() },
         };
         Fact {
             at: entry.at,
@@ -147,6 +152,17 @@ impl Threads {
             }
         }
         smallest
+    }
+
+    /// Puts the look of an entry back, or (`None`) leaves it to the palm's record from here on.
+    pub fn set_look(&mut self, id: EntryId, to: Option<&Inspection>) {
+        if let Some(Fact {
+            what: What::Inspected(_, look),
+            ..
+        }) = self.facts.get_mut(&id)
+        {
+            *look = to.map(|look| Box::new(look.clone()));
+        }
     }
 
     /// Whether an entry is in.
