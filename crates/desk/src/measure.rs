@@ -107,12 +107,13 @@ impl Measure {
         if low == high { low } else { format!("{low}–{high}") }
     }
 
-    /// A share, 0..=1, in whole percent; near 0 and 1 it says "under 1%" and "over 99%", never 0 or 100 by rounding.
+    /// A share or a probability, 0..=1, in whole percent. Near the ends it says "under 1%" and "over 99%": nothing that
+    /// was worked out from counts is certain. Exactly 0 does not occur at all and says so.
     pub fn percent(&self, share: f64) -> String {
         let whole = (share * 100.0).round();
         let (key, n) = match share {
             s if s > 0.0 && whole < 1.0 => ("measure-percent-under", 1.0),
-            s if s < 1.0 && whole > 99.0 => ("measure-percent-over", 99.0),
+            _ if whole > 99.0 => ("measure-percent-over", 99.0),
             _ => ("measure-percent", whole),
         };
         self.words.text(key, &[("n", self.number(n, 0).into())])
@@ -264,6 +265,7 @@ mod tests {
         assert_eq!(plain(si.percent(0.004)), "under 1%");
         assert_eq!(plain(si.percent(0.997)), "over 99%");
         assert_eq!(plain(si.percent(0.0)), "0%");
+        assert_eq!(plain(si.percent(1.0)), "over 99%");
         assert_eq!(plain(es.percent(0.62)), "62 %");
     }
 

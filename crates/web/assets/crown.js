@@ -28,7 +28,7 @@
     for (const kind of ["halo", "blade"]) {
       const path = document.createElementNS(SVG, "path");
       path.setAttribute("class", kind);
-      path.setAttribute("d", "M0-30V30");
+      path.setAttribute("d", "M0-18V18");
       group.append(path);
     }
     return group;

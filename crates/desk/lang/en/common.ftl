@@ -42,7 +42,7 @@ measure-month-12 = Dec
 
 ## Every page
 
-common-demo = Demo: invented palms, places and people
+common-demo = Demo: nothing here is real
 common-skip = Skip to the content
 common-nav = Main
 common-more = More

@@ -21,7 +21,7 @@ today-noticed = Entries that do not fit together
 weight-info = to know
 weight-caution = look
 weight-act = act
-weight-refuse = refused
+weight-refuse = hold
 
 need-spear-pulled = The spear came out: have the bud looked at now.
 need-spear-down = The spear has fallen over: have it looked at now.
@@ -40,9 +40,9 @@ need-tripwire = { $n ->
 }
 need-hunger = Hunger is likely ({ $share }): feed, and leave the yellowing fronds on.
 need-overdue = { $n ->
-    [0] A visit was due by { $latest }.
-    [one] A visit was due by { $latest }; { $n } dead frond hangs.
-   *[other] A visit was due by { $latest }; { $n } dead fronds hang.
+    [0] A visit is late.
+    [one] { $n } dead frond hangs: a visit is late.
+   *[other] { $n } dead fronds hang: a visit is late.
 }
 need-look = Not inspected for { $ago }.
 need-look-moved = Moved, and not inspected for { $ago }.
@@ -101,11 +101,12 @@ palm-due = Next visit worth it
 palm-own = This palm
 palm-species = Its species
 palm-history = History
+palm-history-older = Older entries
 palm-history-empty = Nothing has been recorded yet.
 palm-why = Why, and who says so
+palm-closed = { $title } ({ $n })
 palm-sources = Sources
 palm-otherwise = Others say
-palm-memory-note = { $mark }
 palm-no-look-yet = Not counted yet.
 palm-hold-banner = Nobody cuts this palm
 palm-lift = Lift this hold
@@ -135,10 +136,9 @@ cut-green = { $n ->
 }
 cut-rules = Rules that decided
 cut-method = Rules on how
-cut-weight-refuse = Refused
+cut-weight-refuse = No
 cut-weight-act = Act
 cut-weight-caution = Caution
-cut-weight-info = Know
 
 asked-green = Green
 asked-yellowing = Yellowing
@@ -243,8 +243,7 @@ about-safety = Before any work
 about-figures = What is assumed
 about-assumed-prior = Weights of the explanations before any count.
 about-assumed-spread = The spread of a crown without clock readings.
-about-assumed-due = When dead fronds are worth a visit ({ $tidy }) and too many ({ $limit }).
+about-assumed-due = Dead fronds on a stem that are worth a visit ({ $tidy }, or { $tidyshare } of a full crown) and too many ({ $limit }, or { $limitshare }).
 about-assumed-looks = A settled palm wants a look every { $long }, a palm moved within { $moved } every { $short }.
 about-assumed-visit = A next visit in { $visit } where none is named.
 about-kept = Entries stay. A correction is a new entry beside the old one.
-about-condition = { $condition }

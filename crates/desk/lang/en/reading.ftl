@@ -82,7 +82,7 @@ tripwire = { $n ->
 tripwire-spear = Spear leaning or down: call at once.
 tripwire-why = So many would be lost in fewer than 1 of 20 cases by ageing and a move together.
 loss-chart-title = What was lost against what each explanation makes (90% of cases)
-loss-chart-seen = seen
+loss-chart-seen = seen: { $n }
 loss-ahead-title = Fronds lost after the last look: expected (90% band) and the tripwire
 loss-ahead-expected = expected
 loss-ahead-tripwire = tripwire
@@ -95,8 +95,7 @@ counts-brown = brown
 
 ## Forecast
 
-outlook-weeks = { $n } weeks
-outlook-when = In
+outlook-weeks = In { $n } weeks
 outlook-live = Live
 outlook-green = Green
 outlook-yellowing = Yellowing
@@ -120,13 +119,17 @@ asked-left = Live fronds left
 
 ## Due
 
-due-late = A visit was due by { $latest }.
+due-late = { $n ->
+    [0] A visit is late.
+    [one] A visit is late: { $n } dead frond hangs.
+   *[other] A visit is late: { $n } dead fronds hang.
+}
 due-now = Worth a visit now, at the latest on { $latest }.
 due-now-open = Worth a visit now.
 due-soon = Worth a visit from { $earliest }.
 due-later = Not before { $earliest }.
 due-none = Nothing to cut within two years.
-due-note = Worth a visit from { $tidy } dead fronds on a stem, late from more than { $limit } (both assumed).
+due-note = Worth a visit from { $tidy } dead fronds on a stem of this size, late from more than { $limit } (both assumed).
 
 ## The drawn crown
 

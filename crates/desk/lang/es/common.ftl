@@ -42,7 +42,7 @@ measure-month-12 = dic
 
 ## Todas las páginas
 
-common-demo = Demostración: palmas, lugares y personas inventados
+common-demo = Demostración: nada aquí es real
 common-skip = Ir al contenido
 common-nav = Principal
 common-more = Más páginas

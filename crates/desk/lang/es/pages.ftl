@@ -21,7 +21,7 @@ today-noticed = Entradas que no concuerdan
 weight-info = saber
 weight-caution = mirar
 weight-act = actuar
-weight-refuse = rechazado
+weight-refuse = en espera
 
 need-spear-pulled = La flecha salió: que vean la yema ya.
 need-spear-down = La flecha está caída: que la vean ya.
@@ -40,9 +40,9 @@ need-tripwire = { $n ->
 }
 need-hunger = Es probable que tenga hambre ({ $share }): fertilice y deje las hojas amarillentas.
 need-overdue = { $n ->
-    [0] La visita debía hacerse hasta el { $latest }.
-    [one] La visita debía hacerse hasta el { $latest }; cuelga { $n } hoja muerta.
-   *[other] La visita debía hacerse hasta el { $latest }; cuelgan { $n } hojas muertas.
+    [0] La visita ya es tarde.
+    [one] Cuelga { $n } hoja muerta: la visita ya es tarde.
+   *[other] Cuelgan { $n } hojas muertas: la visita ya es tarde.
 }
 need-look = Sin inspección desde hace { $ago }.
 need-look-moved = Trasladada y sin inspección desde hace { $ago }.
@@ -101,11 +101,12 @@ palm-due = Próxima visita que vale la pena
 palm-own = Esta palma
 palm-species = Su especie
 palm-history = Historia
+palm-history-older = Entradas anteriores
 palm-history-empty = Todavía no hay nada registrado.
 palm-why = Por qué, y quién lo dice
+palm-closed = { $title } ({ $n })
 palm-sources = Fuentes
 palm-otherwise = Otros dicen
-palm-memory-note = { $mark }
 palm-no-look-yet = Aún sin contar.
 palm-hold-banner = Nadie corta esta palma
 palm-lift = Levantar esta espera
@@ -135,10 +136,9 @@ cut-green = { $n ->
 }
 cut-rules = Reglas que decidieron
 cut-method = Reglas sobre el cómo
-cut-weight-refuse = Rechazado
+cut-weight-refuse = No
 cut-weight-act = Actuar
 cut-weight-caution = Precaución
-cut-weight-info = Saber
 
 asked-green = Verdes
 asked-yellowing = Amarillentas
@@ -216,13 +216,34 @@ history-noted = Nota
 history-withdrawn = Retirada
 history-unknown = Una entrada de un tipo que esta versión no conoce ({ $kind })
 history-until = hasta el { $date }
-history-green = { $n } verdes
-history-yellowing = { $n } amarillentas
-history-brown = { $n } cafés
-history-new = { $n } nuevas
-history-took-green = se quitaron { $n } verdes
-history-took-yellowing = se quitaron { $n } amarillentas
-history-took-brown = se quitaron { $n } cafés
+history-green = { $n ->
+    [one] { $n } verde
+   *[other] { $n } verdes
+}
+history-yellowing = { $n ->
+    [one] { $n } amarillenta
+   *[other] { $n } amarillentas
+}
+history-brown = { $n ->
+    [one] { $n } café
+   *[other] { $n } cafés
+}
+history-new = { $n ->
+    [one] { $n } nueva
+   *[other] { $n } nuevas
+}
+history-took-green = { $n ->
+    [one] se quitó { $n } verde
+   *[other] se quitaron { $n } verdes
+}
+history-took-yellowing = { $n ->
+    [one] se quitó { $n } amarillenta
+   *[other] se quitaron { $n } amarillentas
+}
+history-took-brown = { $n ->
+    [one] se quitó { $n } café
+   *[other] se quitaron { $n } cafés
+}
 history-clock = la hoja viva más baja a las { $left } y a las { $right }
 history-superseded = corregida después
 history-corrects = corrección
@@ -243,8 +264,7 @@ about-safety = Antes de cualquier trabajo
 about-figures = Lo que se supone
 about-assumed-prior = Los pesos de las explicaciones antes de contar.
 about-assumed-spread = La apertura de una corona sin lecturas de reloj.
-about-assumed-due = Con cuántas hojas muertas vale la pena una visita ({ $tidy }) y cuántas son demasiadas ({ $limit }).
+about-assumed-due = Con cuántas hojas muertas por tallo vale la pena una visita ({ $tidy }, o { $tidyshare } de una corona llena) y cuántas son demasiadas ({ $limit }, o { $limitshare }).
 about-assumed-looks = Una palma establecida pide una revisión cada { $long }; una trasladada hace menos de { $moved }, cada { $short }.
 about-assumed-visit = Otra visita en { $visit } donde no se nombra ninguna.
 about-kept = Lo registrado se queda. Una corrección es una entrada nueva junto a la vieja.
-about-condition = { $condition }

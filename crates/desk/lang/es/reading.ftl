@@ -82,7 +82,7 @@ tripwire = { $n ->
 tripwire-spear = Flecha inclinada o caída: llame de inmediato.
 tripwire-why = Tantas se perderían en menos de 1 de cada 20 casos por envejecimiento y traslado juntos.
 loss-chart-title = Lo perdido frente a lo que da cada explicación (90 % de los casos)
-loss-chart-seen = visto
+loss-chart-seen = visto: { $n }
 loss-ahead-title = Hojas perdidas desde la última revisión: lo esperado (banda del 90 %) y el aviso
 loss-ahead-expected = esperado
 loss-ahead-tripwire = aviso
@@ -95,12 +95,11 @@ counts-brown = cafés
 
 ## Pronóstico
 
-outlook-weeks = { $n } semanas
-outlook-when = En
+outlook-weeks = En { $n } semanas
 outlook-live = Vivas
 outlook-green = Verdes
 outlook-yellowing = Amarillentas
-outlook-brown = Secas
+outlook-brown = Cafés
 outlook-lost = Perdidas
 outlook-note = Hojas que se contarían: la cifra más probable y dónde cae el 90 % de los casos. Las perdidas cuentan desde la última revisión.
 outlook-planned = Si se cumple el plan de corte
@@ -120,13 +119,17 @@ asked-left = Hojas vivas que quedan
 
 ## Próxima visita
 
-due-late = La visita debía hacerse hasta el { $latest }.
+due-late = { $n ->
+    [0] La visita ya es tarde.
+    [one] La visita ya es tarde: cuelga { $n } hoja muerta.
+   *[other] La visita ya es tarde: cuelgan { $n } hojas muertas.
+}
 due-now = Ya vale la pena una visita, a más tardar el { $latest }.
 due-now-open = Ya vale la pena una visita.
 due-soon = Vale la pena una visita desde el { $earliest }.
 due-later = No antes del { $earliest }.
 due-none = Nada que cortar en dos años.
-due-note = Vale la pena desde { $tidy } hojas cafés por tallo; es tarde con más de { $limit } (ambos supuestos).
+due-note = En un tallo de este tamaño vale la pena desde { $tidy } hojas muertas; es tarde con más de { $limit } (ambos supuestos).
 
 ## La corona dibujada
 
@@ -138,7 +141,16 @@ crown-switch = Corte
 crown-slider = Semanas por delante
 crown-now = Ahora, { $date }
 crown-later = En { $n } semanas, { $date }
-crown-counts = { $green } verdes, { $yellowing } amarillentas, { $brown } cafés.
+crown-counts = { $green ->
+    [one] { $green } verde
+   *[other] { $green } verdes
+}, { $yellowing ->
+    [one] { $yellowing } amarillenta
+   *[other] { $yellowing } amarillentas
+}, { $brown ->
+    [one] { $brown } café
+   *[other] { $brown } cafés
+}.
 crown-counts-cut = { $n ->
     [one] { $n } marcada para quitar.
    *[other] { $n } marcadas para quitar.

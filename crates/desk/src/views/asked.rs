@@ -53,7 +53,7 @@ pub struct Answer {
     pub findings: Vec<Said>,
     /// What the asked cut would cost.
     pub cost: Vec<Line>,
-    /// What the allowed cut would cost, where it is another one.
+    /// What the allowed cut would cost, where it is another one and takes live fronds.
     pub cost_if_allowed: Vec<Line>,
     /// The cut that was asked, for the drawing.
     pub cut: Cut,
@@ -73,7 +73,7 @@ pub fn view(speaker: &Speaker, stem: &StemToday, question: &Question) -> Option<
         allowed: cutting::cut(speaker, answer.allowed),
         findings: speaker.findings(&answer.findings),
         cost: cost(speaker, &answer),
-        cost_if_allowed: if differs { recovery(speaker, &answer.recovery_if_allowed) } else { Vec::new() },
+        cost_if_allowed: if differs && answer.allowed.live() > 0 { recovery(speaker, &answer.recovery_if_allowed) } else { Vec::new() },
         cut: answer.asked,
     })
 }

@@ -56,7 +56,12 @@ fn caution(speaker: &Speaker, row: &SafetyRow) -> Caution {
 
 fn assumed(speaker: &Speaker) -> Vec<String> {
     let time = |days: i32| speaker.measure.duration(f64::from(days));
-    let due = [("tidy", i64::from(TIDY).into()), ("limit", i64::from(LIMIT).into())];
+    let due = [
+        ("tidy", i64::from(TIDY.0).into()),
+        ("tidyshare", speaker.measure.percent(TIDY.1).into()),
+        ("limit", i64::from(LIMIT.0).into()),
+        ("limitshare", speaker.measure.percent(LIMIT.1).into()),
+    ];
     let looks =
         [("long", time(LONG_DAYS).into()), ("short", time(LONG_MOVED_DAYS).into()), ("moved", time(MOVED_DAYS).into())];
     vec![

@@ -10,7 +10,7 @@ use std::fmt::Write;
 /// Width of a chart.
 pub const WIDTH: f64 = 640.0;
 /// Room for labels on the left and below, and on the right and above.
-const LEFT: f64 = 46.0;
+const LEFT: f64 = 64.0;
 const BELOW: f64 = 40.0;
 const RIGHT: f64 = 16.0;
 const ABOVE: f64 = 18.0;
@@ -74,6 +74,10 @@ pub struct Strips {
     pub strips: Vec<Strip>,
     /// Where what was seen stands; nothing where the counts cannot tell.
     pub seen: Option<i32>,
+    /// What was seen, in words.
+    pub seen_words: String,
+    /// Which end of those words stands there: `start`, `middle`, `end`, so that they stay on the paper.
+    pub seen_anchor: &'static str,
     /// Axis below.
     pub ticks: Vec<Tick>,
     /// Line of the axis.
@@ -83,21 +87,30 @@ pub struct Strips {
 /// Lays out ranges `(key, name, low, high)` and what was seen.
 pub fn strips(speaker: &Speaker, ranges: &[(&'static str, String, f64, f64)], seen: Option<f64>) -> Strips {
     const ROW: f64 = 62.0;
+    const TOP: f64 = 48.0;
     let top = ranges.iter().map(|r| r.3).chain(seen).fold(4.0, f64::max) * 1.08;
-    let x = Scale { from: 0.0, to: top, start: 14.0, end: WIDTH - RIGHT };
+    let x = Scale { from: 0.0, to: top, start: 22.0, end: WIDTH - RIGHT };
     let strips = ranges.iter().enumerate().map(|(i, (key, name, low, high))| Strip {
         name: name.clone(),
         key,
         from: x.at(*low) as i32,
         length: ((x.at(*high) - x.at(*low)) as i32).max(8),
-        y: (ABOVE + ROW * i as f64 + 28.0) as i32,
+        y: (TOP + ROW * i as f64 + 28.0) as i32,
         range: speaker.measure.counts(*low, *high),
     });
-    let axis = ABOVE + ROW * ranges.len() as f64 + 8.0;
+    let axis = TOP + ROW * ranges.len() as f64 + 8.0;
     Strips {
         height: (axis + BELOW) as i32,
         strips: strips.collect(),
         seen: seen.map(|n| x.at(n) as i32),
+        seen_words: seen.map_or_else(String::new, |n| {
+            speaker.text("loss-chart-seen", &[("n", speaker.measure.about(n).into())])
+        }),
+        seen_anchor: match seen.map(|n| n / top) {
+            Some(share) if share < 0.15 => "start",
+            Some(share) if share > 0.85 => "end",
+            _ => "middle",
+        },
         ticks: ticks(speaker, &x, &steps(top, 8)),
         axis: axis as i32,
     }

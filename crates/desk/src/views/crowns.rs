@@ -127,7 +127,7 @@ pub fn class(placed: &Placed) -> String {
         Tint::Brown => "brown",
     };
     let far = if placed.behind { " far" } else { "" };
-    let cut = if placed.cut.is_some() { " going" } else { "" };
+    let cut = if placed.going { " going" } else { "" };
     format!("{tint}{far}{cut}")
 }
 

@@ -46,9 +46,21 @@ pub fn view(speaker: &Speaker, plan: &CutPlan) -> CuttingView {
         how: how(speaker, &plan.method),
         rules: speaker.findings(&plan.findings),
         method: speaker.findings(&plan.method.findings),
-        cautions: speaker.findings(&plan.cautions),
+        cautions: cautions(speaker, plan),
         any: plan.may_take != Cut::NONE,
     }
+}
+
+/// The cautions without the sentence that ends each of them: the page says it once, after the last.
+fn cautions(speaker: &Speaker, plan: &CutPlan) -> Vec<Said> {
+    let closing = speaker.say("common-closing");
+    let mut cautions = speaker.findings(&plan.cautions);
+    for caution in &mut cautions {
+        if let Some(words) = caution.text.strip_suffix(closing.as_str()) {
+            caution.text = words.trim_end().to_owned();
+        }
+    }
+    cautions
 }
 
 /// A cut in words: "3 brown and 2 green fronds", "nothing".

@@ -16,7 +16,7 @@ pub use place::{Crown, Placed, Shape};
 pub use stem::{Spine, Stem};
 
 use crown::Picture;
-use model::species::{LeafForm, SelfCleaning};
+use model::species::LeafForm;
 use model::{Metres, Species, Spear};
 
 /// What a palm looks like besides its crown's numbers. `None` means unknown; the drawing then takes the commonest.
@@ -38,6 +38,10 @@ pub struct Look {
     pub spear: Option<Spear>,
 }
 
+/// Genera drawn with old leaf bases on the trunk, the others with rings (from memory; nothing but the drawing uses it).
+const BOOTED: [&str; 9] =
+    ["Attalea", "Brahea", "Butia", "Chamaerops", "Elaeis", "Phoenix", "Sabal", "Trachycarpus", "Washingtonia"];
+
 impl Look {
     /// The look of a species on a trunk of this height.
     pub fn of(species: Option<&Species>, trunk: Option<Metres>, spear: Option<Spear>) -> Look {
@@ -46,7 +50,7 @@ impl Look {
         Look {
             form: Species::known(&s.leaf_form),
             crownshaft,
-            boots: !crownshaft && Species::known(&s.self_cleaning) != Some(SelfCleaning::Yes),
+            boots: BOOTED.contains(&s.genus()),
             trunk,
             frond: Species::known(&s.leaf_length),
             thick: Species::known(&s.trunk_diameter),
@@ -56,7 +60,7 @@ impl Look {
 }
 
 /// Half the width of the paper, and how far it reaches above and below the crown's heart, in paper units.
-pub const PAPER: (f64, f64, f64) = (900.0, 860.0, 800.0);
+pub const PAPER: (f64, f64, f64) = (900.0, 840.0, 760.0);
 
 /// Everything needed to draw a stem through time.
 #[derive(Clone, PartialEq, Debug)]

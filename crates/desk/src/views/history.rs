@@ -109,7 +109,12 @@ pub fn counted(speaker: &Speaker, look: &Inspection) -> String {
 
 fn sign_words(speaker: &Speaker, sign: &str) -> String {
     let code = format!("sign-{sign}");
-    if speaker.words().has(&code) { speaker.say(&code) } else { sign.to_owned() }
+    if !speaker.words().has(&code) {
+        return sign.to_owned();
+    }
+    // in the middle of a sentence
+    let words = speaker.say(&code);
+    words.chars().take(1).flat_map(char::to_lowercase).chain(words.chars().skip(1)).collect()
 }
 
 fn clock(speaker: &Speaker, look: &Inspection) -> Option<String> {

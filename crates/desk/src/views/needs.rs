@@ -92,9 +92,9 @@ fn read(needs: &mut Vec<Need>, standing: &Standing, today: Day) {
     if let Some(p) = likely(Explanation::Hunger) {
         add(needs, 20, Finding::new("need-hunger", Severity::Act).with("share", Arg::Share(p)));
     }
-    if let Some(latest) = standing.due.latest.filter(|d| *d < today) {
+    if standing.due.latest.is_some_and(|d| d <= today) {
         let n = Arg::Count(i64::from(standing.take.brown));
-        add(needs, 24, Finding::new("need-overdue", Severity::Act).with("latest", Arg::Date(latest)).with("n", n));
+        add(needs, 24, Finding::new("need-overdue", Severity::Caution).with("n", n));
     }
 }
 

@@ -14,7 +14,7 @@ use super::needs;
 use super::outlook::{self, OutlookRow};
 use super::palms;
 use super::said::{Said, Speaker};
-use super::standing::{LIMIT, Standing, TIDY};
+use super::standing::{Standing, tidy_and_limit};
 use crate::office::Office;
 use care::CutPlan;
 use crown::{Cut, PalmReading, Quantiles, Reading};
@@ -136,8 +136,7 @@ impl Page<'_> {
             },
             cutting: cutting::view(speaker, &plan),
             due: palms::due(speaker, &standing, self.at.today()),
-            due_note: speaker
-                .text("due-note", &[("tidy", i64::from(TIDY).into()), ("limit", i64::from(LIMIT).into())]),
+            due_note: due_note(speaker, stem),
             question: self.question,
             next_visit: self.at.next_visit().to_string(),
             answer,
@@ -185,6 +184,11 @@ impl Page<'_> {
         ];
         Some(self.speaker.text("palm-last-look", &args))
     }
+}
+
+fn due_note(speaker: &Speaker, reading: &Reading) -> String {
+    let (tidy, limit) = tidy_and_limit(reading);
+    speaker.text("due-note", &[("tidy", i64::from(tidy).into()), ("limit", i64::from(limit).into())])
 }
 
 /// Counts of the past as dots, counts to come as bands.

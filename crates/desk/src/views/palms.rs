@@ -20,7 +20,7 @@ const MOST_CHOICES: usize = 200;
 /// When a visit is due, as a filter.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub enum Due {
-    /// The last good day has passed.
+    /// More hangs already than should.
     Late,
     /// Worth a visit today.
     Now,
@@ -52,7 +52,7 @@ impl Due {
     /// When a palm is due.
     pub fn of(standing: &Standing, today: Day) -> Due {
         match (standing.due.earliest, standing.due.latest) {
-            (_, Some(latest)) if latest < today => Due::Late,
+            (_, Some(latest)) if latest <= today => Due::Late,
             (Some(earliest), _) if earliest <= today => Due::Now,
             (Some(earliest), _) if earliest <= today.plus(SOON_DAYS) => Due::Soon,
             _ => Due::Later,
@@ -219,7 +219,11 @@ fn explained(speaker: &Speaker, explanation: Explanation, p: f64) -> String {
 /// When a visit is due, in words.
 pub fn due(speaker: &Speaker, standing: &Standing, today: Day) -> String {
     let date = |day: Option<Day>| day.map(|d| speaker.measure.date(d)).unwrap_or_default();
-    let args = [("earliest", date(standing.due.earliest).into()), ("latest", date(standing.due.latest).into())];
+    let args = [
+        ("earliest", date(standing.due.earliest).into()),
+        ("latest", date(standing.due.latest).into()),
+        ("n", i64::from(standing.take.brown).into()),
+    ];
     let code = match Due::of(standing, today) {
         Due::Late => "due-late",
         Due::Now if standing.due.latest.is_none() => "due-now-open",

@@ -6,17 +6,23 @@
 use super::case::StemToday;
 use super::loss;
 use crate::office::Office;
-use crown::{Cut, DueWindow, Explanation, PalmReading};
+use crown::{Cut, DueWindow, Explanation, PalmReading, Reading};
 use model::{Day, Finding, PalmId, PalmRecord};
 use rayon::prelude::*;
 use std::collections::HashMap;
 use std::sync::atomic::{AtomicBool, AtomicU64, Ordering};
 use std::sync::{Arc, PoisonError, RwLock};
 
-/// Dead fronds on a stem from which a visit is worth it, and from which it is late (both assumed).
-pub const TIDY: u32 = 3;
-/// See [`TIDY`].
-pub const LIMIT: u32 = 8;
+/// Dead fronds on a stem from which a visit is worth it: at least so many, or this share of a full crown (assumed).
+pub const TIDY: (u32, f64) = (3, 0.05);
+/// Dead fronds on a stem above which a visit is late: at least so many, or this share of a full crown (assumed).
+pub const LIMIT: (u32, f64) = (8, 0.15);
+
+/// From how many dead fronds on a visit is worth it, and above how many it is late, for the crown of this reading.
+pub fn tidy_and_limit(reading: &Reading) -> (u32, u32) {
+    let of = |(least, share): (u32, f64)| least.max((share * reading.full_crown.q50).round() as u32);
+    (of(TIDY), of(LIMIT))
+}
 
 /// Where one palm stands on a day.
 #[derive(Clone, PartialEq, Debug)]
@@ -62,7 +68,8 @@ impl Standing {
     }
 
     fn add(&mut self, stem: &StemToday) {
-        let due = stem.reading().due(TIDY, LIMIT);
+        let (tidy, limit) = tidy_and_limit(stem.reading());
+        let due = stem.reading().due(tidy, limit);
         self.due.earliest = first(self.due.earliest, due.earliest);
         self.due.latest = first(self.due.latest, due.latest);
         if let Some(loss) = stem.reading().loss() {

@@ -101,6 +101,7 @@ fn body(reader: &Reader, asked: &Asked, view: &PalmView) -> Markup {
             }
             div.words {
                 (needs(reader, view))
+                (jumps(reader))
                 (reading::section(reader, view))
                 (charts::loss(reader, view))
                 (charts::forecast(reader, view))
@@ -150,11 +151,29 @@ fn actions(reader: &Reader, view: &PalmView) -> Markup {
     let stem = if view.stems.is_empty() { String::new() } else { format!("?stem={}", view.stem) };
     html! {
         p.actions {
-            a.button.primary #inspect href=(address::palm(&view.tag, &format!("/inspect{stem}"))) {
+            a.button.primary data-testid="inspect" href=(address::palm(&view.tag, &format!("/inspect{stem}"))) {
                 (reader.say("palm-inspect"))
             }
             a.button href=(address::palm(&view.tag, "/edit")) { (reader.say("palm-edit")) }
             a.button href=(address::palm(&view.tag, "/holds")) { (reader.say("palm-holds")) }
+        }
+    }
+}
+
+/// Links to the sections, for the long page on a phone.
+fn jumps(reader: &Reader) -> Markup {
+    const TO: [(&str, &str); 7] = [
+        ("reading", "palm-reading"),
+        ("loss", "palm-loss"),
+        ("forecast", "palm-forecast"),
+        ("cutting", "palm-cutting"),
+        ("asked", "palm-asked"),
+        ("own", "palm-own"),
+        ("history", "palm-history"),
+    ];
+    html! {
+        nav.jumps aria-label=(reader.say("palm-jump")) {
+            @for (id, words) in TO { a href={ "#" (id) } { (reader.say(words)) } }
         }
     }
 }
@@ -165,7 +184,7 @@ fn needs(reader: &Reader, view: &PalmView) -> Markup {
             ul.said.needs-here data-testid="needs" {
                 @for need in &view.needs {
                     li class=(need.weight) data-code=(need.code) {
-                        p.words { span.weight { (reader.say(&format!("cut-weight-{}", need.weight))) } " " (need.text) }
+                        p.words { span.weight { (reader.say(&format!("weight-{}", need.weight))) } " " (need.text) }
                     }
                 }
             }

@@ -153,7 +153,7 @@ fn palm(reader: &Reader, row: &PalmRow) -> Markup {
             strong.tag { (row.tag) }
             i.species { (row.species) }
             span.site { (row.site) }
-            span.key class=[row.key] { (row.explanation) }
+            span class={ "key " (row.key.unwrap_or("none")) } { (row.explanation) }
             span.due { (row.due) }
             span.last { (reader.say("palms-last-look")) ": " (row.last_look) }
         }

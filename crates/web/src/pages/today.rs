@@ -68,7 +68,8 @@ fn need(reader: &Reader, row: &NeedRow) -> Markup {
     html! {
         a.row href=(address::palm(&row.tag, "")) {
             span.weight { (reader.say(&format!("weight-{}", row.weight))) }
-            span.who { strong.tag { (row.tag) } " " i { (row.species) } @if !row.site.is_empty() { " · " (row.site) } }
+            span.who { strong.tag { (row.tag) } " " i { (row.species) } }
+            @if !row.site.is_empty() { span.site { (row.site) } }
             span.text { (row.text) }
         }
         @if !row.more.is_empty() {

@@ -39,7 +39,7 @@ fn fan(pose: &Pose, fan: &Fan) -> Leaf {
     for i in -SEGMENTS..=SEGMENTS {
         segment(&mut blade, &mut veins, &rib, fan, f64::from(i) / f64::from(SEGMENTS), pose.limp);
     }
-    Leaf { blade: blade.done(), rib: rib.stroke(fan.petiole + fan.costa), veins: veins.done(), stub: rib.stub() }
+    Leaf { blade: blade.done(), rib: rib.stroke(fan.petiole + fan.costa), veins: veins.done(), stubs: rib.stubs() }
 }
 
 /// One segment; `q` runs from -1 (one edge) through 0 (middle) to 1 (other edge).
@@ -47,7 +47,9 @@ fn segment(blade: &mut Pen, veins: &mut Pen, rib: &Midrib, fan: &Fan, q: f64, li
     // the middle segments leave the rib last
     let (base, frame) = rib.at(fan.petiole + fan.costa * (1.0 - q.abs()));
     let open = fan.open * if limp { 0.45 } else { 1.0 };
-    let length = LENGTH * (1.0 - fan.petiole) * (1.02 - 0.30 * q * q);
+    // what the rib has run already is not run again by the segment; a dead blade is folded up and shrunken
+    let run = 0.75 * fan.costa * (1.0 - q.abs());
+    let length = LENGTH * ((1.0 - fan.petiole) * (1.02 - 0.30 * q * q) - run) * if limp { 0.8 } else { 1.0 };
     let half = 1.15 * open / f64::from(2 * SEGMENTS);
     let weight = if limp { 1.3 } else { 0.12 };
     let out = |turn: f64| direction(&frame, q * open + turn, fan.fold);

@@ -21,7 +21,7 @@ pub fn pinnate(pose: &Pose) -> Leaf {
     }
     let (base, frame) = rib.at(0.96);
     pen.blade(base, base + frame.along * 40.0, base + frame.along * 90.0, frame.ray(1.57, 1.0, 0.0) * 8.0);
-    Leaf { blade: pen.done(), rib: rib.stroke(1.0), veins: String::new(), stub: rib.stub() }
+    Leaf { blade: pen.done(), rib: rib.stroke(1.0), veins: String::new(), stubs: rib.stubs() }
 }
 
 fn leaflet(pen: &mut Pen, rib: &Midrib, s: f64, sign: f64, limp: bool) {
@@ -46,12 +46,12 @@ pub fn bipinnate(pose: &Pose) -> Leaf {
             pinna(&mut blade, &mut veins, &rib, s, sign, pose.limp);
         }
     }
-    Leaf { blade: blade.done(), rib: rib.stroke(1.0), veins: veins.done(), stub: rib.stub() }
+    Leaf { blade: blade.done(), rib: rib.stroke(1.0), veins: veins.done(), stubs: rib.stubs() }
 }
 
 fn pinna(blade: &mut Pen, veins: &mut Pen, rib: &Midrib, s: f64, sign: f64, limp: bool) {
     let (base, frame) = rib.at(s);
-    let length = LENGTH * 0.36 * math::pow(math::sin((0.12 + 0.80 * s) * std::f64::consts::PI), 0.6);
+    let length = LENGTH * 0.32 * math::pow(math::sin((0.12 + 0.80 * s) * std::f64::consts::PI), 0.6);
     let out = frame.ray((66.0 - 26.0 * s).to_radians(), sign, 0.15);
     let weight = if limp { 1.5 } else { 0.45 };
     let along = |q: f64| base + hang(out, weight * q) * (length * q);

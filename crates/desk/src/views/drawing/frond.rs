@@ -11,8 +11,8 @@ pub const LENGTH: f64 = 800.0;
 
 const STEPS: usize = 60;
 
-/// Share of the frond left on the palm by the drawn cut.
-const STUB: f64 = 0.15;
+/// Where on a frond the cut is marked, from its base: near it, and staggered.
+const STUBS: [f64; 4] = [0.14, 0.19, 0.24, 0.29];
 
 /// How a frond is seen.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -34,8 +34,9 @@ pub struct Leaf {
     pub rib: String,
     /// Stroked finely: pleats or side ribs; may be empty.
     pub veins: String,
-    /// Where a cut goes through the petiole: SVG transform of a mark drawn along it.
-    pub stub: String,
+    /// Where a cut goes through the petiole: SVG transforms of a mark drawn across it. Several, farther and farther
+    /// out: marks of neighbouring fronds would hide each other.
+    pub stubs: [String; 4],
 }
 
 /// The midrib: points and frames from base to tip.
@@ -64,11 +65,13 @@ impl Midrib {
         self.at[((s.clamp(0.0, 1.0) * STEPS as f64).round() as usize).min(STEPS)]
     }
 
-    /// Where a cut goes through, as an SVG transform.
-    pub fn stub(&self) -> String {
-        let (V3(x, y, _), frame) = self.at(STUB);
-        let angle = math::atan2(frame.along.1, frame.along.0).to_degrees();
-        format!("translate({x:.0} {y:.0})rotate({angle:.0})")
+    /// Where a cut goes through, as SVG transforms.
+    pub fn stubs(&self) -> [String; 4] {
+        STUBS.map(|share| {
+            let (V3(x, y, _), frame) = self.at(share);
+            let angle = math::atan2(frame.along.1, frame.along.0).to_degrees();
+            format!("translate({x:.0} {y:.0})rotate({angle:.0})")
+        })
     }
 
     /// The line from base to a share of the length.

@@ -12,6 +12,9 @@ const LEAN_STEP: f64 = 7.0;
 /// little aside: end on, a frond shows nothing.
 const TURNS: [f64; 4] = [0.30, 0.56, 0.78, 0.94];
 
+/// More cut marks than this would cover the crown; then only every second, third ... frond to go carries one.
+const MOST_MARKS: usize = 12;
+
 /// A frond's shape, drawn once.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Shape {
@@ -32,7 +35,9 @@ pub struct Placed {
     pub tint: Tint,
     /// Behind the stem.
     pub behind: bool,
-    /// Where it would be cut, if it is to go: SVG transform of the mark.
+    /// It is to go.
+    pub going: bool,
+    /// Where the cut is marked: SVG transform of the mark. Of many fronds to go only some carry one.
     pub cut: Option<String>,
 }
 
@@ -43,7 +48,7 @@ pub struct Crown {
     pub fronds: Vec<Placed>,
     /// Green, yellowing and brown fronds drawn (those to be cut included).
     pub counts: [usize; 3],
-    /// Fronds marked to be cut.
+    /// Fronds to go.
     pub cut: usize,
 }
 
@@ -66,18 +71,25 @@ impl Shelf {
 
     /// Places the fronds of a picture.
     pub fn place(&mut self, picture: &Picture) -> Crown {
-        let mut fronds: Vec<_> = picture.fronds.iter().map(|f| (depth(f), self.put(f))).collect();
+        let going = picture.fronds.iter().filter(|f| f.cut).count();
+        let every = going.div_ceil(MOST_MARKS).max(1);
+        let mut met = 0;
+        let mut fronds: Vec<_> = Vec::with_capacity(picture.fronds.len());
+        for frond in &picture.fronds {
+            met += usize::from(frond.cut);
+            fronds.push((depth(frond), self.put(frond, frond.cut && met % every == 0)));
+        }
         // what is nearer, and among equals what is younger, lies on top
         fronds.sort_by(|a, b| a.0.total_cmp(&b.0));
         let tinted = |tint| picture.fronds.iter().filter(|f| f.tint == tint).count();
         Crown {
             fronds: fronds.into_iter().map(|(_, placed)| placed).collect(),
             counts: [tinted(Tint::Green), tinted(Tint::Yellowing), tinted(Tint::Brown)],
-            cut: picture.fronds.iter().filter(|f| f.cut).count(),
+            cut: going,
         }
     }
 
-    fn put(&mut self, frond: &PictureFrond) -> Placed {
+    fn put(&mut self, frond: &PictureFrond, marked: bool) -> Placed {
         let azimuth = frond.azimuth_degrees.to_radians();
         let (across, towards) = (math::cos(azimuth), math::sin(azimuth));
         let bin = (frond.lean_degrees / LEAN_STEP).round() as i32;
@@ -87,8 +99,8 @@ impl Shelf {
         let form = self.form;
         let shape = self.shapes.entry(key).or_insert_with(|| leaf(form, &pose));
         let transform = transform(frond, across);
-        let cut = frond.cut.then(|| format!("{transform}{}", shape.stub));
-        Placed { shape: name(key), transform, tint: frond.tint, behind: towards < 0.0, cut }
+        let cut = marked.then(|| format!("{transform}{}", shape.stubs[frond.rank as usize % 4]));
+        Placed { shape: name(key), transform, tint: frond.tint, behind: towards < 0.0, going: frond.cut, cut }
     }
 }
 

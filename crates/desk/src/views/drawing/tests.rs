@@ -23,12 +23,29 @@ fn numbers(path: &str) -> Vec<f64> {
     spaced.split_whitespace().map(|n| n.parse().unwrap_or_else(|_| panic!("{n} in {path}"))).collect()
 }
 
-/// The last point of a path of one piece with relative curves.
-fn end(path: &str) -> (f64, f64) {
-    let (start, rest) = path.split_at(path.find('q').unwrap());
-    let start = numbers(start);
-    let curves: Vec<_> = rest.split('q').filter(|c| !c.is_empty()).map(numbers).collect();
-    curves.iter().fold((start[0], start[1]), |at, c| (at.0 + c[2], at.1 + c[3]))
+/// All points a path goes through (not the ones its curves are pulled by).
+fn points(path: &str) -> Vec<(f64, f64)> {
+    let mut points = Vec::new();
+    for piece in path.split('M').filter(|p| !p.is_empty()) {
+        let mut at = (0.0, 0.0);
+        let mut rest = piece;
+        let mut kind = 'M';
+        loop {
+            let end = rest.find(['q', 'l', 'z']).unwrap_or(rest.len());
+            let n = numbers(&rest[..end]);
+            at = match kind {
+                'M' => (n[0], n[1]),
+                _ => (at.0 + n[n.len() - 2], at.1 + n[n.len() - 1]),
+            };
+            points.push(at);
+            kind = rest[end..].chars().next().unwrap_or('z');
+            if kind == 'z' {
+                break;
+            }
+            rest = &rest[end + 1..];
+        }
+    }
+    points
 }
 
 #[test]
@@ -41,7 +58,7 @@ fn every_frond_of_the_picture_is_drawn_once() {
     let crown = &drawing.crowns[0];
     assert_eq!(crown.fronds.len(), 32);
     assert_eq!(crown.counts, [30, 0, 2]);
-    assert_eq!((crown.cut, crown.fronds.iter().filter(|f| f.cut.is_some()).count()), (1, 1));
+    assert_eq!((crown.cut, crown.fronds.iter().filter(|f| f.going && f.cut.is_some()).count()), (1, 1));
     let shelf: BTreeSet<&str> = drawing.shapes.iter().map(|s| s.id.as_str()).collect();
     assert_eq!(shelf.len(), drawing.shapes.len(), "a shape is named twice");
     assert!(crown.fronds.iter().all(|f| shelf.contains(f.shape.as_str())));
@@ -53,7 +70,7 @@ fn a_frond_leans_on_paper_as_on_the_clock() {
     // seen square on (azimuth 0) the line from base to tip stands at the frond's clock angle, bending included
     for (lean, tip_is) in [(14.0, "up"), (91.0, "level"), (147.0, "down")] {
         let drawing = draw(&Look::default(), &[&picture(vec![frond(5, lean, 0.0, Tint::Green)])]);
-        let (x, y) = end(&drawing.shapes[0].leaf.rib);
+        let (x, y) = *points(&drawing.shapes[0].leaf.rib).last().unwrap();
         let degrees = model::math::atan2(x, -y).to_degrees();
         let across = degrees - lean;
         assert!(across.abs() < 24.0, "{tip_is}: leans {lean}, drawn {degrees}");
@@ -78,13 +95,24 @@ fn all_forms_stay_on_the_paper() {
     for form in forms {
         let look = Look { form: Some(form), ..Look::default() };
         for shape in draw(&look, &[&round_crown(40)]).shapes {
-            assert!(shape.leaf.blade.starts_with('M'), "{form:?}");
-            for piece in shape.leaf.blade.split('M').filter(|p| !p.is_empty()) {
-                let at = numbers(piece.split(['q', 'l']).next().unwrap());
-                assert!(at[0].abs() < PAPER.0 && at[1] > -PAPER.1 && at[1] < PAPER.2, "{form:?} {piece}");
+            let blade = points(&shape.leaf.blade);
+            assert!(blade.len() > 100, "{form:?}: a blade of {} points", blade.len());
+            for (x, y) in blade {
+                let on_paper = x.abs() < PAPER.0 && y > -PAPER.1 && y < PAPER.2 + 100.0;
+                assert!(on_paper, "{form:?} {}: {x} {y}", shape.id);
             }
         }
     }
+}
+
+#[test]
+fn many_cuts_are_marked_on_some_fronds_and_all_are_counted() {
+    let mut p = round_crown(60);
+    p.fronds.iter_mut().skip(10).for_each(|f| f.cut = true);
+    let crown = &draw(&Look::default(), &[&p]).crowns[0];
+    let marks = crown.fronds.iter().filter(|f| f.cut.is_some()).count();
+    assert_eq!((crown.cut, crown.fronds.iter().filter(|f| f.going).count()), (50, 50));
+    assert!((6..=12).contains(&marks), "{marks}");
 }
 
 #[test]

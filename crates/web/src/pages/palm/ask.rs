@@ -56,13 +56,14 @@ fn number(reader: &Reader, name: &str, label: &str, value: Option<u32>) -> Marku
 
 fn says(reader: &Reader, answer: &Answer) -> Markup {
     html! {
-        div.answer class=(answer.key) role="status" data-testid="answer" data-verdict=(answer.key) {
+        div class={ "answer " (answer.key) } role="status" data-testid="answer" data-verdict=(answer.key) {
             p.verdict { (answer.verdict) }
             dl.lines {
                 dt { (reader.say("asked-was")) } dd { (answer.asked) }
                 dt { (reader.say("asked-allowed")) } dd data-testid="allowed" { (answer.allowed) }
             }
             (said::list(reader, &answer.findings))
+            (said::reasons(reader, &answer.findings))
             h3 { (reader.say("asked-cost")) }
             (lines(&answer.cost))
             @if !answer.cost_if_allowed.is_empty() {

@@ -12,11 +12,11 @@ pub fn loss(reader: &Reader, view: &PalmView) -> Markup {
     html! {
         section.loss aria-labelledby="loss" {
             h2 #loss { (reader.say("palm-loss")) }
-            p.headline class=(loss.key) data-testid="loss-verdict" { (loss.verdict) }
+            p class={ "headline " (loss.key) } data-testid="loss-verdict" { (loss.verdict) }
             @if let Some(strips) = &loss.strips {
                 figure {
                     figcaption { (reader.say("loss-chart-title")) }
-                    (ranges(reader, loss, strips))
+                    (ranges(loss, strips))
                 }
             }
             p.tripwire data-testid="tripwire" { strong { (loss.tripwire) } " " (reader.say("tripwire-spear")) }
@@ -30,21 +30,21 @@ pub fn loss(reader: &Reader, view: &PalmView) -> Markup {
     }
 }
 
-fn ranges(reader: &Reader, loss: &LossView, chart: &Strips) -> Markup {
+fn ranges(loss: &LossView, chart: &Strips) -> Markup {
     html! {
         svg.chart viewBox={ "0 0 " (WIDTH) " " (chart.height) } role="img" aria-label=(loss.said.join(" ")) {
             @for tick in &chart.ticks {
-                path.grid d={ "M" (tick.at) " 14V" (chart.axis) } {}
+                path.grid d={ "M" (tick.at) " 36V" (chart.axis) } {}
                 text.tick x=(tick.at) y=(chart.axis + 28) text-anchor="middle" { (tick.label) }
             }
-            @for strip in &chart.strips {
-                text.name x="14" y=(strip.y - 8) { (strip.name) " " (strip.range) }
-                rect class={ "strip " (strip.key) } x=(strip.from) y=(strip.y) width=(strip.length) height="20" rx="4" {}
-            }
             @if let Some(x) = chart.seen {
-                path.seen d={ "M" (x) " 8V" (chart.axis) } {}
-                path.seen-head d={ "M" (x - 11) " 2h22l-11 17z" } {}
-                text.tick x=(x + 16) y="18" { (reader.say("loss-chart-seen")) }
+                path.seen d={ "M" (x) " 34V" (chart.axis) } {}
+                path.seen-head d={ "M" (x - 12) " 30h24l-12 18z" } {}
+                text.name x=(x) y="24" text-anchor=(chart.seen_anchor) { (chart.seen_words) }
+            }
+            @for strip in &chart.strips {
+                text.name x="22" y=(strip.y - 8) { (strip.name) " " (strip.range) }
+                rect class={ "strip " (strip.key) } x=(strip.from) y=(strip.y) width=(strip.length) height="20" rx="4" {}
             }
         }
         ul.sentences { @for line in &loss.said { li { (line) } } }
@@ -79,14 +79,13 @@ fn table(reader: &Reader, caption: &str, rows: &[OutlookRow]) -> Markup {
             caption { (reader.say(caption)) }
             thead {
                 tr {
-                    th scope="col" { (reader.say("outlook-when")) }
                     @for column in COLUMNS { th scope="col" { (reader.say(&format!("outlook-{column}"))) } }
                 }
             }
             tbody {
                 @for row in rows {
+                    tr.at { th colspan="5" scope="rowgroup" { (row.ahead) ", " (row.date) } }
                     tr {
-                        th scope="row" { (row.ahead) br; span.small { (row.date) } }
                         @for cell in &row.cells { td { strong { (cell.median) } br; span.small { (cell.band) } } }
                     }
                 }

@@ -16,6 +16,7 @@ pub fn section(reader: &Reader, view: &PalmView) -> Markup {
                 div.hold-banner role="note" {
                     p.headline { (reader.say("palm-hold-banner")) }
                     (said::list(reader, &plan.holds))
+                    (said::reasons(reader, &plan.holds))
                     @for (_, words) in &view.holds { p { (words) } }
                     @if !view.holds.is_empty() {
                         a.button href=(address::palm(&view.tag, "/holds")) { (reader.say("palm-lift")) }
@@ -28,12 +29,8 @@ pub fn section(reader: &Reader, view: &PalmView) -> Markup {
                 dt { (reader.say("cut-stay")) } dd { (plan.stay) }
             }
             @if plan.any { h3 { (reader.say("cut-how")) } (lines(&plan.how)) }
-            h3 { (reader.say("cut-rules")) }
-            (said::list(reader, &plan.rules))
-            @if !plan.method.is_empty() {
-                h3 { (reader.say("cut-method")) }
-                (said::list(reader, &plan.method))
-            }
+            (said::closed(reader, "cut-rules", &plan.rules))
+            (said::closed(reader, "cut-method", &plan.method))
             @if !view.recovery.is_empty() { h3 { (reader.say("recovery-title")) } (lines(&view.recovery)) }
         }
     }
@@ -51,6 +48,8 @@ pub fn cautions(reader: &Reader, view: &PalmView) -> Markup {
             section.cautions aria-labelledby="cautions" {
                 h2 #cautions { (reader.say("palm-cautions")) }
                 (said::list(reader, &view.cutting.cautions))
+                p { strong { (reader.say("common-closing")) } }
+                (said::reasons(reader, &view.cutting.cautions))
             }
         }
     }

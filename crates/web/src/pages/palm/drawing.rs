@@ -22,8 +22,8 @@ pub fn figure(reader: &Reader, asked: &Asked, view: &PalmView) -> Markup {
             figcaption {
                 p.when #crown-when aria-live="polite" { (words.when) }
                 p.counts #crown-counts aria-live="polite" { (words.counts) }
-                (switch(reader, asked, view, shown.mode, WEEKS[frame]))
                 (slider(reader, asked, view, shown.mode, frame))
+                (switch(reader, asked, view, shown.mode, WEEKS[frame]))
                 (legend(reader))
                 p.small { (crown.trunk) ". " (crown.spread) " " (reader.say("crown-median")) }
             }
@@ -46,7 +46,6 @@ fn picture(reader: &Reader, view: &PalmView, crown: &Crown, counts: &str) -> Mar
             title #crown-title { (view.crown.title) }
             desc #crown-desc { (counts) " " (view.crown.trunk) "." }
             defs { (PreEscaped(PAINTS)) (shapes(&drawing.shapes)) }
-            rect.air x=(-half) y=(-above) width=(half * 2.0) height=(above + below) {}
             (ground(&drawing.stem))
             g #fronds-far { (fronds(crown, true)) }
             (stem(&drawing.stem))
@@ -81,14 +80,14 @@ fn placed(frond: &Placed) -> Markup {
 
 fn mark(at: &str) -> Markup {
     html! {
-        g.cut-mark transform=(at) { path.halo d="M0-30V30" {} path.blade d="M0-30V30" {} }
+        g.cut-mark transform=(at) { path.halo d="M0-18V18" {} path.blade d="M0-18V18" {} }
     }
 }
 
 fn ground(stem: &Stem) -> Markup {
     html! {
         @if let Some(y) = stem.ground {
-            path.ground d={ "M-900 " (y) "q900-28 1800 0V800H-900z" } {}
+            path.ground d={ "M-900 " (y) "q900-28 1800 0V760H-900z" } {}
             ellipse.shade cx="0" cy=(y) rx="430" ry="22" {}
         }
     }
@@ -152,10 +151,10 @@ fn legend(reader: &Reader) -> Markup {
             @for key in ["green", "yellowing", "brown"] {
                 li { span class={ "swatch " (key) } {} (reader.say(&format!("crown-key-{key}"))) }
             }
-            li { svg.key viewBox="-20 -36 40 72" { (mark("")) } (reader.say("crown-key-cut")) }
+            li { svg.key viewBox="-14 -26 28 52" { (mark("")) } (reader.say("crown-key-cut")) }
         }
     }
 }
 
 /// Colours of fronds and trunk: along a frond from its base outward, so that one paint serves every lean.
-const PAINTS: &str = r##"<radialGradient id="pg" gradientUnits="userSpaceOnUse" cx="0" cy="0" r="820"><stop offset="0" stop-color="#234f1c"/><stop offset=".5" stop-color="#3f7d2b"/><stop offset="1" stop-color="#75a542"/></radialGradient><radialGradient id="pgf" gradientUnits="userSpaceOnUse" cx="0" cy="0" r="820"><stop offset="0" stop-color="#14331a"/><stop offset=".6" stop-color="#285224"/><stop offset="1" stop-color="#47722f"/></radialGradient><radialGradient id="py" gradientUnits="userSpaceOnUse" cx="0" cy="0" r="820"><stop offset="0" stop-color="#7f8f2a"/><stop offset=".5" stop-color="#e0bd35"/><stop offset="1" stop-color="#b47a24"/></radialGradient><radialGradient id="pyf" gradientUnits="userSpaceOnUse" cx="0" cy="0" r="820"><stop offset="0" stop-color="#5d6a20"/><stop offset=".5" stop-color="#a58a25"/><stop offset="1" stop-color="#85591a"/></radialGradient><radialGradient id="pb" gradientUnits="userSpaceOnUse" cx="0" cy="0" r="820"><stop offset="0" stop-color="#6e4a2a"/><stop offset=".5" stop-color="#9c7346"/><stop offset="1" stop-color="#bd9a6c"/></radialGradient><radialGradient id="pbf" gradientUnits="userSpaceOnUse" cx="0" cy="0" r="820"><stop offset="0" stop-color="#4c321b"/><stop offset=".6" stop-color="#765433"/><stop offset="1" stop-color="#92714a"/></radialGradient><linearGradient id="pt"><stop offset="0" stop-color="#6d5a45"/><stop offset=".35" stop-color="#b09a7c"/><stop offset="1" stop-color="#57452f"/></linearGradient><linearGradient id="ps"><stop offset="0" stop-color="#4d7a35"/><stop offset=".35" stop-color="#a8c97c"/><stop offset="1" stop-color="#3a6128"/></linearGradient><linearGradient id="pa" x2="0" y2="1"><stop offset="0" stop-color="#dfe9e4"/><stop offset=".6" stop-color="#f3efdf"/><stop offset="1" stop-color="#f6ecd3"/></linearGradient>"##;
+const PAINTS: &str = r##"<radialGradient id="pg" gradientUnits="userSpaceOnUse" cx="0" cy="0" r="820"><stop offset="0" stop-color="#234f1c"/><stop offset=".5" stop-color="#3f7d2b"/><stop offset="1" stop-color="#75a542"/></radialGradient><radialGradient id="pgf" gradientUnits="userSpaceOnUse" cx="0" cy="0" r="820"><stop offset="0" stop-color="#14331a"/><stop offset=".6" stop-color="#285224"/><stop offset="1" stop-color="#47722f"/></radialGradient><radialGradient id="py" gradientUnits="userSpaceOnUse" cx="0" cy="0" r="820"><stop offset="0" stop-color="#7f8f2a"/><stop offset=".5" stop-color="#e0bd35"/><stop offset="1" stop-color="#b47a24"/></radialGradient><radialGradient id="pyf" gradientUnits="userSpaceOnUse" cx="0" cy="0" r="820"><stop offset="0" stop-color="#5d6a20"/><stop offset=".5" stop-color="#a58a25"/><stop offset="1" stop-color="#85591a"/></radialGradient><radialGradient id="pb" gradientUnits="userSpaceOnUse" cx="0" cy="0" r="820"><stop offset="0" stop-color="#6e4a2a"/><stop offset=".5" stop-color="#9c7346"/><stop offset="1" stop-color="#bd9a6c"/></radialGradient><radialGradient id="pbf" gradientUnits="userSpaceOnUse" cx="0" cy="0" r="820"><stop offset="0" stop-color="#4c321b"/><stop offset=".6" stop-color="#765433"/><stop offset="1" stop-color="#92714a"/></radialGradient><linearGradient id="pt"><stop offset="0" stop-color="#6d5a45"/><stop offset=".35" stop-color="#b09a7c"/><stop offset="1" stop-color="#57452f"/></linearGradient><linearGradient id="ps"><stop offset="0" stop-color="#4d7a35"/><stop offset=".35" stop-color="#a8c97c"/><stop offset="1" stop-color="#3a6128"/></linearGradient>"##;

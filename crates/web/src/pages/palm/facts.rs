@@ -29,16 +29,31 @@ pub fn species(reader: &Reader, view: &PalmView) -> Markup {
 }
 
 fn list(reader: &Reader, facts: &[Fact]) -> Markup {
-    html! { dl.facts { @for fact in facts { dt { (fact.name) } dd class=[(!fact.known).then_some("unknown")] { (value(reader, fact)) } } } }
+    html! {
+        dl.facts {
+            @for fact in facts {
+                dt { (fact.name) }
+                dd class=[(!fact.known).then_some("unknown")] { (value(fact)) }
+            }
+        }
+        @if facts.iter().any(|f| !f.sources.is_empty()) {
+            details.why {
+                summary { (reader.say("palm-sources")) }
+                dl.facts {
+                    @for fact in facts.iter().filter(|f| !f.sources.is_empty()) {
+                        dt { (fact.name) }
+                        dd { (said::sources(&fact.sources)) }
+                    }
+                }
+            }
+        }
+    }
 }
 
-fn value(reader: &Reader, fact: &Fact) -> Markup {
+fn value(fact: &Fact) -> Markup {
     html! {
         span { (fact.value) }
         @if let Some(mark) = &fact.mark { " " span.mark { (mark) } }
         @if let Some(note) = &fact.note { " " span.small lang="en" { (note) } }
-        @if !fact.sources.is_empty() {
-            details.why { summary { (reader.say("palm-sources")) } (said::sources(&fact.sources)) }
-        }
     }
 }

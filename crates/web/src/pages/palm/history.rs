@@ -5,14 +5,31 @@ use desk::views::Event;
 use desk::views::palm::PalmView;
 use maud::{Markup, html};
 
+/// So many are shown without a tap.
+const NEWEST: usize = 5;
+
 /// The section.
 pub fn section(reader: &Reader, view: &PalmView) -> Markup {
+    let (newest, older) = view.history.split_at(view.history.len().min(NEWEST));
     html! {
         section.history aria-labelledby="history" {
             h2 #history { (reader.say("palm-history")) }
             @if view.history.is_empty() { p { (reader.say("palm-history-empty")) } }
-            ol { @for event in &view.history { li class=[event.superseded.then_some("superseded")] { (line(reader, view, event)) } } }
+            (events(reader, view, newest))
+            @if !older.is_empty() {
+                details.why { summary { (reader.say("palm-history-older")) } (events(reader, view, older)) }
+            }
             p { a.button href=(address::palm(&view.tag, "/remove")) { (reader.say("palm-remove")) } }
+        }
+    }
+}
+
+fn events(reader: &Reader, view: &PalmView, events: &[Event]) -> Markup {
+    html! {
+        ol {
+            @for event in events {
+                li class=[event.superseded.then_some("superseded")] { (line(reader, view, event)) }
+            }
         }
     }
 }

@@ -35,8 +35,8 @@ fn bars(id: &str, bars: &[Bar]) -> Markup {
         ul.bars id=(id) {
             @for bar in bars {
                 li data-explanation=(bar.key) {
-                    p { strong { (bar.name) } span.chance { (bar.words) ", " span data-testid={ "p-" (bar.key) } { (bar.percent) } } }
-                    svg.bar class=(bar.key) viewBox="0 0 100 5" preserveAspectRatio="none" aria-hidden="true" {
+                    p { strong { (bar.name) } span.odds { (bar.words) ", " span data-testid={ "p-" (bar.key) } { (bar.percent) } } }
+                    svg class={ "chance " (bar.key) } viewBox="0 0 100 5" preserveAspectRatio="none" aria-hidden="true" {
                         rect.whole width="100" height="5" {}
                         rect.part width=(bar.length) height="5" {}
                     }
