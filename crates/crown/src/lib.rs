@@ -7,6 +7,11 @@
 //! once), `explain/` (one file an explanation), `track` (a crown through time), `weigh` (counts against crowns),
 //! `reading` (the door), then what follows from it: `forecast`, `loss`, `recovery`, `due`, `picture`.
 
+// rows of numbers that belong together are walked by one index
+#![allow(clippy::needless_range_loop)]
+// tests may use what the model may not: the reference's own functions
+#![cfg_attr(test, allow(clippy::disallowed_methods))]
+
 pub mod answer;
 pub mod case;
 mod draws;

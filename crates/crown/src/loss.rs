@@ -95,16 +95,12 @@ fn counted_loss(case: &StemCase, line: &Timeline, last: usize) -> Option<f64> {
     let before = last.checked_sub(1).map(|k| &case.inspections[k]);
     let cleaned =
         cleaned_before_last(case, line, last).filter(|c| before.is_none_or(|b| *c >= b.date));
-    if let (Some(before), None) = (before, cleaned) {
-        if let (Some(new), Some(live), Some(live_before)) =
+    if let (Some(before), None) = (before, cleaned)
+        && let (Some(new), Some(live), Some(live_before)) =
             (look.new_leaves, look.live(), before.live())
-        {
-            return Some(
-                (f64::from(new)
-                    - (f64::from(live) - (f64::from(live_before) - taken_live(before))))
-                .max(0.0),
-            );
-        }
+    {
+        let gain = f64::from(live) - (f64::from(live_before) - taken_live(before));
+        return Some((f64::from(new) - gain).max(0.0));
     }
     if matches!(case.prior.hang, Hang::Falls { .. }) {
         return None;

@@ -92,14 +92,24 @@ fn full_crown(palm: &Palm, species: Option<&Species>, relatives: &[&Species]) ->
     if let Some(spread) = species.and_then(stated_crown) {
         return spread;
     }
-    let mut kin: Vec<f64> = relatives.iter().filter_map(|s| stated_crown(s)).map(|s| s.median).collect();
+    let mut kin: Vec<f64> = relatives
+        .iter()
+        .filter_map(|s| stated_crown(s))
+        .map(|s| s.median)
+        .collect();
     kin.sort_by(f64::total_cmp);
     let (median, sd_ln, note) = match kin.get(kin.len() / 2) {
         Some(&median) => (median, combined(0.45, spread_of_logs(&kin)), "n-from-genus"),
         // PalmTraits' median maximum is 11, the median of the palms that keepers grow about 20 (computed from the tables)
         None => (18.0, 0.60, "n-from-family"),
     };
-    LogSpread { median, sd_ln, basis: Basis::Assumed, sources: Vec::new(), note: Some(note) }
+    LogSpread {
+        median,
+        sd_ln,
+        basis: Basis::Assumed,
+        sources: Vec::new(),
+        note: Some(note),
+    }
 }
 
 /// Standard deviation of the logarithms: a genus of dwarfs and giants says little about one of its species.
