@@ -1,11 +1,12 @@
 //! Readings of palms, the ones asked for last kept.
 
-use crown::{PalmReading, Prior, Sampler, StemCase, read_palm};
-use model::{Climate, Day, Knowledge, Palm, PalmId, PalmRecord, Species};
+use crate::assess::{Kind, stem_cases};
+use crown::{PalmReading, Sampler, read_palm};
+use model::{Climate, Day, Knowledge, Palm, PalmId, PalmRecord};
 use std::cell::RefCell;
 use std::collections::BTreeMap;
 use std::sync::atomic::{AtomicU64, Ordering};
-use std::sync::{Arc, Mutex, PoisonError, RwLock};
+use std::sync::{Arc, Mutex, MutexGuard, PoisonError, RwLock};
 
 /// Draws per explanation, the default everywhere.
 const DRAWS: usize = 1024;
@@ -25,7 +26,7 @@ thread_local! {
 pub(super) struct Readings {
     kept: Mutex<BTreeMap<PalmId, Kept>>,
     asked: AtomicU64,
-    species: RwLock<BTreeMap<String, Option<&'static Species>>>,
+    kinds: RwLock<BTreeMap<String, Arc<Kind<'static>>>>,
 }
 
 struct Kept {
@@ -72,37 +73,30 @@ impl Readings {
     /// Makes a reading: every stem of the palm, with what is known of its species and its place.
     pub fn make(&self, record: &PalmRecord, today: Day) -> PalmReading {
         let palm = &record.palm;
-        let species = self.species(&palm.species);
-        let genus = palm.species.split_whitespace().next().unwrap_or("");
-        let relatives = Knowledge::embedded().relatives(species.map_or(genus, Species::genus));
-        let prior = Prior::of(palm, species, &relatives);
-        let climate = climate(palm);
-        let case = |stem| StemCase::of(palm, stem, &record.inspections, prior.clone(), climate);
-        let stems: Vec<(u16, StemCase)> = (1..=palm.stems.max(1))
-            .map(|stem| (stem, case(stem)))
-            .collect();
+        let kind = self.kind(&palm.species);
+        let stems = stem_cases(palm, &kind, &record.inspections, climate(palm));
         SAMPLER.with_borrow_mut(|sampler| read_palm(&stems, today, sampler))
     }
 
     /// A species by the name a keeper wrote. Remembered: a name nobody knows takes long to look for.
-    pub fn species(&self, name: &str) -> Option<&'static Species> {
+    pub fn kind(&self, name: &str) -> Arc<Kind<'static>> {
         if let Some(known) = self
-            .species
+            .kinds
             .read()
             .unwrap_or_else(PoisonError::into_inner)
             .get(name)
         {
-            return *known;
+            return known.clone();
         }
-        let found = Knowledge::embedded().species_named(name).species();
-        self.species
+        let found = Arc::new(Kind::named(Knowledge::embedded(), name));
+        self.kinds
             .write()
             .unwrap_or_else(PoisonError::into_inner)
-            .insert(name.to_owned(), found);
+            .insert(name.to_owned(), found.clone());
         found
     }
 
-    fn kept(&self) -> std::sync::MutexGuard<'_, BTreeMap<PalmId, Kept>> {
+    fn kept(&self) -> MutexGuard<'_, BTreeMap<PalmId, Kept>> {
         self.kept.lock().unwrap_or_else(PoisonError::into_inner)
     }
 }
