@@ -32,3 +32,6 @@ pub use history::Event;
 pub use loss::LossView;
 pub use outlook::{COLUMNS, Cell, OutlookRow};
 pub use said::{Cited, Otherwise, Said, Speaker};
+
+#[cfg(test)]
+mod tests;

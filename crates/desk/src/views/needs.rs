@@ -18,6 +18,28 @@ const LIKELY: f64 = 0.5;
 const WORST_HOLDS: [&str; 5] =
     ["hold-spear-pulled", "hold-spear-down", "hold-wilt-suspect", "hold-decline-likely", "hold-wires-within"];
 
+/// Every code a need can have; each has words in every language.
+pub const CODES: [&str; 18] = [
+    "need-spear-pulled",
+    "need-spear-down",
+    "need-spear-leaning",
+    "need-spear-set",
+    "need-wilt",
+    "need-decline",
+    "need-wires",
+    "need-nest",
+    "need-bats",
+    "need-bees",
+    "need-hold",
+    "need-tripwire",
+    "need-hunger",
+    "need-overdue",
+    "need-look",
+    "need-look-moved",
+    "need-first-look",
+    "need-species",
+];
+
 /// A need with its rank: the smaller, the worse.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Need {
