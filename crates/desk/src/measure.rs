@@ -104,7 +104,11 @@ impl Measure {
     /// "1–4" for tables, to the nearest whole ones; a single number where both are the same.
     pub fn band(&self, low: f64, high: f64) -> String {
         let (low, high) = (self.about(low), self.about(high));
-        if low == high { low } else { format!("{low}–{high}") }
+        if low == high {
+            low
+        } else {
+            format!("{low}–{high}")
+        }
     }
 
     /// A share or a probability, 0..=1, in whole percent. Near the ends it says "under 1%" and "over 99%": nothing that

@@ -1,7 +1,7 @@
 //! What the pages and sheets show, as plain values: chosen, ordered, written out; nothing is left to compute.
 
-mod asked;
 pub mod api;
+mod asked;
 mod case;
 pub mod cautions;
 pub mod charts;

@@ -2,7 +2,11 @@
 
 use percent_encoding::{AsciiSet, NON_ALPHANUMERIC, utf8_percent_encode};
 
-const KEPT: &AsciiSet = &NON_ALPHANUMERIC.remove(b'-').remove(b'_').remove(b'.').remove(b'~');
+const KEPT: &AsciiSet = &NON_ALPHANUMERIC
+    .remove(b'-')
+    .remove(b'_')
+    .remove(b'.')
+    .remove(b'~');
 
 /// A palm's page, or one below it (`tail` begins with `/` or `?`, or is empty).
 pub fn palm(tag: &str, tail: &str) -> String {
@@ -16,7 +20,11 @@ pub fn with_query(path: &str, pairs: &[(&str, &str)]) -> String {
         .filter(|(_, value)| !value.is_empty())
         .map(|(name, value)| format!("{name}={}", utf8_percent_encode(value, KEPT)))
         .collect();
-    if query.is_empty() { path.to_owned() } else { format!("{path}?{}", query.join("&")) }
+    if query.is_empty() {
+        path.to_owned()
+    } else {
+        format!("{path}?{}", query.join("&"))
+    }
 }
 
 #[cfg(test)]
@@ -26,7 +34,10 @@ mod tests {
     #[test]
     fn anything_may_stand_in_a_tag() {
         assert_eq!(palm("A 1/ñ?", "/edit"), "/palm/A%201%2F%C3%B1%3F/edit");
-        assert_eq!(with_query("/palms", &[("q", "a&b"), ("site", "")]), "/palms?q=a%26b");
+        assert_eq!(
+            with_query("/palms", &[("q", "a&b"), ("site", "")]),
+            "/palms?q=a%26b"
+        );
         assert_eq!(with_query("/", &[("page", "")]), "/");
     }
 }

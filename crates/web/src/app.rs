@@ -17,7 +17,10 @@ pub struct App {
 impl App {
     /// Over an office.
     pub fn new(office: Arc<Office>) -> App {
-        App { office, standings: Arc::default() }
+        App {
+            office,
+            standings: Arc::default(),
+        }
     }
 
     /// Runs work that reads the ledger or computes on a thread where it may take its time.
@@ -36,6 +39,8 @@ impl App {
     pub fn read_in_background(&self) {
         let app = self.clone();
         // nobody waits for it: it ends by itself, and what it found is there for the next request
-        drop(tokio::task::spawn_blocking(move || app.standings.fill(&app.office)));
+        drop(tokio::task::spawn_blocking(move || {
+            app.standings.fill(&app.office)
+        }));
     }
 }

@@ -18,7 +18,9 @@ pub fn router() -> Router<App> {
 }
 
 async fn asset(Path(name): Path<String>) -> Response {
-    let Some(file) = Files::get(&name) else { return StatusCode::NOT_FOUND.into_response() };
+    let Some(file) = Files::get(&name) else {
+        return StatusCode::NOT_FOUND.into_response();
+    };
     let kind = match name.rsplit('.').next() {
         Some("css") => "text/css; charset=utf-8",
         Some("js") => "text/javascript; charset=utf-8",
@@ -32,7 +34,12 @@ async fn asset(Path(name): Path<String>) -> Response {
 
 /// The address of an asset, with a mark that changes when its content does.
 pub fn address(name: &str) -> String {
-    let Some(file) = Files::get(name) else { return format!("/assets/{name}") };
-    let mark: String = file.metadata.sha256_hash()[..6].iter().map(|b| format!("{b:02x}")).collect();
+    let Some(file) = Files::get(name) else {
+        return format!("/assets/{name}");
+    };
+    let mark: String = file.metadata.sha256_hash()[..6]
+        .iter()
+        .map(|b| format!("{b:02x}"))
+        .collect();
     format!("/assets/{name}?{mark}")
 }

@@ -16,18 +16,37 @@ pub struct Fault {
 
 impl Fault {
     /// A fault with the words of a code.
-    pub fn new(reader: &Reader, status: StatusCode, code: &str, args: &[(&'static str, Value)]) -> Fault {
-        Fault { status, reader: Box::new(reader.clone()), says: reader.words.text(code, args) }
+    pub fn new(
+        reader: &Reader,
+        status: StatusCode,
+        code: &str,
+        args: &[(&'static str, Value)],
+    ) -> Fault {
+        Fault {
+            status,
+            reader: Box::new(reader.clone()),
+            says: reader.words.text(code, args),
+        }
     }
 
     /// No palm carries this tag.
     pub fn no_palm(reader: &Reader, tag: &str) -> Fault {
-        Fault::new(reader, StatusCode::NOT_FOUND, "error-not-found-palm", &[("tag", tag.to_owned().into())])
+        Fault::new(
+            reader,
+            StatusCode::NOT_FOUND,
+            "error-not-found-palm",
+            &[("tag", tag.to_owned().into())],
+        )
     }
 
     /// Something failed inside.
     pub fn broken(reader: &Reader) -> Fault {
-        Fault::new(reader, StatusCode::INTERNAL_SERVER_ERROR, "error-broken", &[])
+        Fault::new(
+            reader,
+            StatusCode::INTERNAL_SERVER_ERROR,
+            "error-broken",
+            &[],
+        )
     }
 }
 
@@ -37,7 +56,11 @@ impl IntoResponse for Fault {
             h1 { (self.says) }
             p { a.button href="/" { (self.reader.say("error-back")) } }
         };
-        (self.status, page(&self.reader, Here::Elsewhere, &self.says, body)).into_response()
+        (
+            self.status,
+            page(&self.reader, Here::Elsewhere, &self.says, body),
+        )
+            .into_response()
     }
 }
 

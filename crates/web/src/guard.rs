@@ -4,7 +4,8 @@ use crate::{App, Fault, Reader};
 use axum::Router;
 use axum::extract::Request;
 use axum::http::header::{
-    CONTENT_SECURITY_POLICY, HOST, HeaderName, HeaderValue, ORIGIN, REFERRER_POLICY, X_CONTENT_TYPE_OPTIONS,
+    CONTENT_SECURITY_POLICY, HOST, HeaderName, HeaderValue, ORIGIN, REFERRER_POLICY,
+    X_CONTENT_TYPE_OPTIONS,
 };
 use axum::http::{HeaderMap, Method, StatusCode};
 use axum::middleware::Next;
@@ -13,7 +14,10 @@ use tower_http::set_header::SetResponseHeaderLayer;
 
 /// Refuses a form that another site sent in the name of a browser that can reach us.
 pub async fn own_forms_only(reader: Reader, request: Request, next: Next) -> Response {
-    let reads = matches!(*request.method(), Method::GET | Method::HEAD | Method::OPTIONS);
+    let reads = matches!(
+        *request.method(),
+        Method::GET | Method::HEAD | Method::OPTIONS
+    );
     if !reads && foreign(request.headers()) {
         return Fault::new(&reader, StatusCode::FORBIDDEN, "error-foreign", &[]).into_response();
     }
@@ -26,14 +30,17 @@ fn foreign(headers: &HeaderMap) -> bool {
     if let Some(site) = text(HeaderName::from_static("sec-fetch-site")) {
         return !matches!(site, "same-origin" | "none");
     }
-    let Some(origin) = text(ORIGIN) else { return false };
+    let Some(origin) = text(ORIGIN) else {
+        return false;
+    };
     let from = origin.split_once("://").map(|(_, host)| host);
     from.is_none() || from != text(HOST)
 }
 
 /// Only our own script and style, no frames around us, no address told to other sites.
 pub fn with_headers(router: Router<App>) -> Router<App> {
-    let fixed = |name, value| SetResponseHeaderLayer::if_not_present(name, HeaderValue::from_static(value));
+    let fixed =
+        |name, value| SetResponseHeaderLayer::if_not_present(name, HeaderValue::from_static(value));
     let policy = "default-src 'self'; object-src 'none'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
     router
         .layer(fixed(CONTENT_SECURITY_POLICY, policy))

@@ -2,9 +2,9 @@
 
 mod about;
 mod api;
+mod paging;
 mod palm;
 mod palms;
-mod paging;
 mod said;
 mod settings;
 mod sources;

@@ -34,23 +34,41 @@ impl FromRequestParts<App> for Reader {
 
     async fn from_request_parts(parts: &mut Parts, app: &App) -> Result<Reader, Infallible> {
         let lang = cookie(&parts.headers, "lang").and_then(Lang::parse);
-        let lang = lang.or_else(|| asked_for(&parts.headers)).unwrap_or_default();
-        let units = cookie(&parts.headers, "units").and_then(Units::parse).unwrap_or_default();
+        let lang = lang
+            .or_else(|| asked_for(&parts.headers))
+            .unwrap_or_default();
+        let units = cookie(&parts.headers, "units")
+            .and_then(Units::parse)
+            .unwrap_or_default();
         let words = Words::new(lang);
-        let at = parts.uri.path_and_query().map_or("/", |p| p.as_str()).to_owned();
-        Ok(Reader { words, measure: Measure::new(units, words), demo: app.office.is_demo(), at })
+        let at = parts
+            .uri
+            .path_and_query()
+            .map_or("/", |p| p.as_str())
+            .to_owned();
+        Ok(Reader {
+            words,
+            measure: Measure::new(units, words),
+            demo: app.office.is_demo(),
+            at,
+        })
     }
 }
 
 /// The value of one cookie, as it was sent.
 fn cookie<'h>(headers: &'h HeaderMap, name: &str) -> Option<&'h str> {
     let pairs = text(headers, COOKIE)?.split(';');
-    pairs.filter_map(|pair| pair.trim().split_once('=')).find(|(n, _)| *n == name).map(|(_, v)| v)
+    pairs
+        .filter_map(|pair| pair.trim().split_once('='))
+        .find(|(n, _)| *n == name)
+        .map(|(_, v)| v)
 }
 
 /// The first language of the browser that we speak; browsers list them in order of liking.
 fn asked_for(headers: &HeaderMap) -> Option<Lang> {
-    text(headers, ACCEPT_LANGUAGE)?.split(',').find_map(|tag| Lang::parse(tag.split(';').next()?))
+    text(headers, ACCEPT_LANGUAGE)?
+        .split(',')
+        .find_map(|tag| Lang::parse(tag.split(';').next()?))
 }
 
 fn text(headers: &HeaderMap, name: HeaderName) -> Option<&str> {

@@ -13,23 +13,50 @@ use testkit::{Book, InspectionWith, PalmWith, inspection, palm};
 fn register() -> Book {
     let mut book = Book::new(1);
     for n in 1..=4 {
-        let id = book.register(palm("Sabal palmetto").tag(&format!("A{n}")).site("North yard").cleaned("2025-06-01").trunk(6.1));
-        for (date, green, brown) in [("2025-09-01", 30, 4), ("2026-01-10", 31, 8), ("2026-06-01", 30, 14)] {
-            book.on(date).inspect(id, inspection(date).counts(green, 1, brown));
+        let id = book.register(
+            palm("Sabal palmetto")
+                .tag(&format!("A{n}"))
+                .site("North yard")
+                .cleaned("2025-06-01")
+                .trunk(6.1),
+        );
+        for (date, green, brown) in [
+            ("2025-09-01", 30, 4),
+            ("2026-01-10", 31, 8),
+            ("2026-06-01", 30, 14),
+        ] {
+            book.on(date)
+                .inspect(id, inspection(date).counts(green, 1, brown));
         }
     }
     let held = book.register(palm("Phoenix canariensis").tag("B1").site("South yard"));
     book.hold(held, "wilt-suspect", None);
-    let stems = book.register(palm("Phoenix reclinata").tag("C1").site("South yard").stems(2));
-    book.on("2026-06-01").inspect(stems, inspection("2026-06-01").counts(20, 0, 1));
+    let stems = book.register(
+        palm("Phoenix reclinata")
+            .tag("C1")
+            .site("South yard")
+            .stems(2),
+    );
+    book.on("2026-06-01")
+        .inspect(stems, inspection("2026-06-01").counts(20, 0, 1));
     book.inspect(stems, inspection("2026-06-01").stem(2).counts(9, 6, 2));
     book.register(palm("No such palm").tag("<b>&\"x/y"));
     book
 }
 
 const PLACES: [&str; 12] = [
-    "/", "/palms", "/palms?q=zzz", "/sources", "/about", "/settings", "/palm/A1", "/palm/B1", "/palm/C1?stem=2",
-    "/palm/A1?live=25", "/palm/%3Cb%3E%26%22x%2Fy", "/palm/A1?weeks=24&cut=uncut",
+    "/",
+    "/palms",
+    "/palms?q=zzz",
+    "/sources",
+    "/about",
+    "/settings",
+    "/palm/A1",
+    "/palm/B1",
+    "/palm/C1?stem=2",
+    "/palm/A1?live=25",
+    "/palm/%3Cb%3E%26%22x%2Fy",
+    "/palm/A1?weeks=24&cut=uncut",
 ];
 
 #[tokio::test]
@@ -38,13 +65,21 @@ async fn every_page_speaks_both_languages_and_leaves_no_code_unsaid() {
     for who in [EN, ES, As("es", "metric"), As("en", "us")] {
         for path in PLACES {
             let body = page(&office, path, who).await;
-            assert!(body.contains(&format!("<html lang=\"{}\"", who.0)), "{path}");
+            assert!(
+                body.contains(&format!("<html lang=\"{}\"", who.0)),
+                "{path}"
+            );
             assert!(!body.contains("{$"), "{path}: an argument is missing");
             for text in texts(&body) {
                 // a message without words shows as its code: lower case words with hyphens and nothing else
-                let code = text.contains('-') && text.chars().all(|c| c.is_ascii_lowercase() || c == '-');
+                let code =
+                    text.contains('-') && text.chars().all(|c| c.is_ascii_lowercase() || c == '-');
                 let source = text.chars().any(|c| c.is_ascii_digit());
-                assert!(!code || source, "{path} in {}: “{text}” has no words", who.0);
+                assert!(
+                    !code || source,
+                    "{path} in {}: “{text}” has no words",
+                    who.0
+                );
             }
         }
     }
@@ -53,11 +88,30 @@ async fn every_page_speaks_both_languages_and_leaves_no_code_unsaid() {
 #[tokio::test]
 async fn the_demo_says_so_on_every_page_and_a_register_does_not() {
     let (demo, own) = (demo(), office(&register()));
-    for path in ["/", "/palms", "/palm/L-16", "/sources", "/about", "/settings", "/no/such/page", "/palms/new", "/import"] {
-        assert!(get(&demo, path, EN).await.1.contains("data-testid=\"demo\""), "{path}");
+    for path in [
+        "/",
+        "/palms",
+        "/palm/L-16",
+        "/sources",
+        "/about",
+        "/settings",
+        "/no/such/page",
+        "/palms/new",
+        "/import",
+    ] {
+        assert!(
+            get(&demo, path, EN)
+                .await
+                .1
+                .contains("data-testid=\"demo\""),
+            "{path}"
+        );
     }
     for path in PLACES {
-        assert!(!page(&own, path, EN).await.contains("data-testid=\"demo\""), "{path}");
+        assert!(
+            !page(&own, path, EN).await.contains("data-testid=\"demo\""),
+            "{path}"
+        );
     }
 }
 
@@ -65,22 +119,53 @@ async fn the_demo_says_so_on_every_page_and_a_register_does_not() {
 async fn a_palm_shows_its_crown_its_reading_and_its_year() {
     let office = office(&register());
     let body = page(&office, "/palm/A1", EN).await;
-    let svg = body.split("<svg class=\"palm\"").nth(1).unwrap().split("</svg>").next().unwrap();
+    let svg = body
+        .split("<svg class=\"palm\"")
+        .nth(1)
+        .unwrap()
+        .split("</svg>")
+        .next()
+        .unwrap();
     let drawn = svg.matches("<use ").count();
-    let counts = body.split("id=\"crown-counts\"").nth(1).unwrap().split('<').next().unwrap();
-    let said: usize = counts.split(|c: char| !c.is_ascii_digit()).filter_map(|n| n.parse::<usize>().ok()).take(3).sum();
+    let counts = body
+        .split("id=\"crown-counts\"")
+        .nth(1)
+        .unwrap()
+        .split('<')
+        .next()
+        .unwrap();
+    let said: usize = counts
+        .split(|c: char| !c.is_ascii_digit())
+        .filter_map(|n| n.parse::<usize>().ok())
+        .take(3)
+        .sum();
     assert_eq!(drawn, said, "{counts}");
     assert!(svg.contains("<title") && svg.contains("<desc") && svg.contains("class=\"level\""));
     let json = body.split("id=\"crown-data\"").nth(1).unwrap();
-    let json = json.split_once('>').unwrap().1.split("</script>").next().unwrap();
+    let json = json
+        .split_once('>')
+        .unwrap()
+        .1
+        .split("</script>")
+        .next()
+        .unwrap();
     let data: serde_json::Value = serde_json::from_str(json).unwrap();
     assert_eq!(data["weeks"].as_array().unwrap().len(), 14);
     assert_eq!(data["modes"]["plan"].as_array().unwrap().len(), 14);
-    assert_eq!(data["modes"]["uncut"][0]["fronds"].as_array().unwrap().len(), drawn);
+    assert_eq!(
+        data["modes"]["uncut"][0]["fronds"]
+            .as_array()
+            .unwrap()
+            .len(),
+        drawn
+    );
     for key in ["ageing", "hunger", "decline"] {
         assert!(body.contains(&format!("data-testid=\"p-{key}\"")), "{key}");
     }
-    assert!(!body.contains("data-testid=\"p-move\""), "it was never moved");
+    assert!(
+        !body.contains("data-testid=\"p-move\""),
+        "it was never moved"
+    );
 }
 
 #[tokio::test]
@@ -105,11 +190,25 @@ async fn lengths_follow_the_units_and_dates_the_language() {
 #[tokio::test]
 async fn stems_have_tabs_and_answers_of_their_own() {
     let office = office(&register());
-    let (one, two) = (page(&office, "/palm/C1", EN).await, page(&office, "/palm/C1?stem=2", EN).await);
+    let (one, two) = (
+        page(&office, "/palm/C1", EN).await,
+        page(&office, "/palm/C1?stem=2", EN).await,
+    );
     assert!(one.contains("/palm/C1?stem=2") && one.contains("id=\"explanations-palm\""));
-    let headline = |s: &str| s.split("id=\"crown-counts\"").nth(1).unwrap().split('<').next().unwrap().to_owned();
+    let headline = |s: &str| {
+        s.split("id=\"crown-counts\"")
+            .nth(1)
+            .unwrap()
+            .split('<')
+            .next()
+            .unwrap()
+            .to_owned()
+    };
     assert_ne!(headline(&one), headline(&two));
-    assert_eq!(get(&office, "/palm/C1?stem=3", EN).await.0, StatusCode::NOT_FOUND);
+    assert_eq!(
+        get(&office, "/palm/C1?stem=3", EN).await.0,
+        StatusCode::NOT_FOUND
+    );
 }
 
 #[tokio::test]
@@ -117,14 +216,22 @@ async fn taking_most_of_a_crown_is_refused_with_reasons() {
     // 40 fronds cut to 15 is over-trimming: common practice, no source
     let mut book = Book::new(2);
     let id = book.register(palm("Sabal palmetto").tag("P").cleaned("2025-06-01"));
-    book.on("2026-06-10").inspect(id, inspection("2026-06-10").counts(40, 0, 0));
+    book.on("2026-06-10")
+        .inspect(id, inspection("2026-06-10").counts(40, 0, 0));
     let office = office(&book);
     let body = page(&office, "/palm/P?live=25&next=2026-12-14", EN).await;
     assert!(body.contains("data-verdict=\"refused\""), "{body}");
     assert!(body.contains("data-code=\"over-trimming\""));
-    assert!(body.contains("data-mode=\"asked\""), "the switch shows what was asked");
+    assert!(
+        body.contains("data-mode=\"asked\""),
+        "the switch shows what was asked"
+    );
     assert!(!page(&office, "/palm/P", EN).await.contains("data-verdict"));
-    assert!(!page(&office, "/palm/P?live=many", EN).await.contains("data-verdict"));
+    assert!(
+        !page(&office, "/palm/P?live=many", EN)
+            .await
+            .contains("data-verdict")
+    );
 }
 
 #[tokio::test]
@@ -132,7 +239,13 @@ async fn a_hold_stands_before_everything() {
     let office = office(&register());
     let today = page(&office, "/", EN).await;
     let first = today.split("<ol class=\"needs\">").nth(1).unwrap();
-    assert!(first.trim_start().starts_with("<li class=\"refuse\" data-code=\"need-wilt\">"), "{}", &first[..200]);
+    assert!(
+        first
+            .trim_start()
+            .starts_with("<li class=\"refuse\" data-code=\"need-wilt\">"),
+        "{}",
+        &first[..200]
+    );
     let palm = page(&office, "/palm/B1", EN).await;
     assert!(palm.contains("hold-banner") && palm.contains("/palm/B1/holds"));
 }
@@ -141,8 +254,20 @@ async fn a_hold_stands_before_everything() {
 async fn search_and_filters_find_palms() {
     let office = office(&register());
     let tags = |body: &str| body.matches("<li data-tag=").count();
-    for (query, found) in [("", 7), ("?q=sabal", 4), ("?q=a1", 1), ("?site=South%20yard", 2), ("?species=Sabal+palmetto&site=South+yard", 0), ("?q=zzz", 0), ("?explanation=nonsense&page=99", 7)] {
-        assert_eq!(tags(&page(&office, &format!("/palms{query}"), EN).await), found, "{query}");
+    for (query, found) in [
+        ("", 7),
+        ("?q=sabal", 4),
+        ("?q=a1", 1),
+        ("?site=South%20yard", 2),
+        ("?species=Sabal+palmetto&site=South+yard", 0),
+        ("?q=zzz", 0),
+        ("?explanation=nonsense&page=99", 7),
+    ] {
+        assert_eq!(
+            tags(&page(&office, &format!("/palms{query}"), EN).await),
+            found,
+            "{query}"
+        );
     }
     page(&office, "/", EN).await; // reads them all
 }
@@ -150,9 +275,17 @@ async fn search_and_filters_find_palms() {
 #[tokio::test]
 async fn whatever_stands_in_a_tag_stays_text() {
     let office = office(&register());
-    for path in ["/", "/palms", "/palm/%3Cb%3E%26%22x%2Fy", "/palms?q=%3Cscript%3E"] {
+    for path in [
+        "/",
+        "/palms",
+        "/palm/%3Cb%3E%26%22x%2Fy",
+        "/palms?q=%3Cscript%3E",
+    ] {
         let body = page(&office, path, EN).await;
-        assert!(!body.contains("<b>&") && !body.contains("<script>"), "{path}");
+        assert!(
+            !body.contains("<b>&") && !body.contains("<script>"),
+            "{path}"
+        );
     }
     let (status, body) = get(&office, "/palm/%3Ci%3E", EN).await;
     assert_eq!(status, StatusCode::NOT_FOUND);
@@ -170,8 +303,14 @@ async fn every_link_between_pages_leads_somewhere() {
         }
         let (status, body) = get(&office, &path, EN).await;
         assert_eq!(status, StatusCode::OK, "{path}");
-        let links = body.split("href=\"/").skip(1).filter_map(|rest| rest.split('"').next());
-        for link in links.map(|l| l.replace("&amp;", "&")).filter(|l| !l.starts_with("assets/")) {
+        let links = body
+            .split("href=\"/")
+            .skip(1)
+            .filter_map(|rest| rest.split('"').next());
+        for link in links
+            .map(|l| l.replace("&amp;", "&"))
+            .filter(|l| !l.starts_with("assets/"))
+        {
             let (address, _) = link.split_once('#').unwrap_or((&link, ""));
             // frames of the year differ in numbers only
             if !address.contains("weeks=") {
@@ -187,7 +326,11 @@ async fn sources_named_on_a_palm_are_in_the_list() {
     let office = office(&register());
     let list = page(&office, "/sources", EN).await;
     let palm = page(&office, "/palm/A1?live=25", EN).await;
-    let keys: Vec<&str> = palm.split("href=\"/sources#").skip(1).filter_map(|r| r.split('"').next()).collect();
+    let keys: Vec<&str> = palm
+        .split("href=\"/sources#")
+        .skip(1)
+        .filter_map(|r| r.split('"').next())
+        .collect();
     assert!(keys.len() > 5, "{keys:?}");
     for key in keys {
         assert!(list.contains(&format!("<li id=\"{key}\"")), "{key}");
@@ -197,14 +340,33 @@ async fn sources_named_on_a_palm_are_in_the_list() {
 #[tokio::test]
 async fn settings_are_kept_and_lead_back_to_our_own_pages_only() {
     let office = office(&register());
-    for (back, leads) in [("/palms", "/palms"), ("//elsewhere.example", "/"), ("https://elsewhere.example", "/"), ("/\\elsewhere.example", "/")] {
-        let form = format!("lang=es&units=us&back={}", back.replace('/', "%2F").replace(':', "%3A").replace('\\', "%5C"));
-        let request = Request::post("/settings").header(CONTENT_TYPE, "application/x-www-form-urlencoded");
+    for (back, leads) in [
+        ("/palms", "/palms"),
+        ("//elsewhere.example", "/"),
+        ("https://elsewhere.example", "/"),
+        ("/\\elsewhere.example", "/"),
+    ] {
+        let form = format!(
+            "lang=es&units=us&back={}",
+            back.replace('/', "%2F")
+                .replace(':', "%3A")
+                .replace('\\', "%5C")
+        );
+        let request =
+            Request::post("/settings").header(CONTENT_TYPE, "application/x-www-form-urlencoded");
         let response = send(&office, request.body(Body::from(form)).unwrap()).await;
         assert_eq!(response.status(), StatusCode::SEE_OTHER);
         assert_eq!(response.headers()[LOCATION], leads);
-        let cookies: Vec<_> = response.headers().get_all(SET_COOKIE).iter().map(|c| c.to_str().unwrap()).collect();
-        assert!(cookies[0].starts_with("lang=es;") && cookies[1].starts_with("units=us;"), "{cookies:?}");
+        let cookies: Vec<_> = response
+            .headers()
+            .get_all(SET_COOKIE)
+            .iter()
+            .map(|c| c.to_str().unwrap())
+            .collect();
+        assert!(
+            cookies[0].starts_with("lang=es;") && cookies[1].starts_with("units=us;"),
+            "{cookies:?}"
+        );
     }
 }
 
@@ -213,8 +375,16 @@ async fn a_form_from_another_site_is_not_taken() {
     let office = office(&register());
     let send_from = |name: &'static str, value: &'static str| {
         let form = "application/x-www-form-urlencoded";
-        let request = Request::post("/settings").header("host", "palms.example:7474").header(CONTENT_TYPE, form);
-        send(&office, request.header(name, value).body(Body::from("lang=es&units=us")).unwrap())
+        let request = Request::post("/settings")
+            .header("host", "palms.example:7474")
+            .header(CONTENT_TYPE, form);
+        send(
+            &office,
+            request
+                .header(name, value)
+                .body(Body::from("lang=es&units=us"))
+                .unwrap(),
+        )
     };
     for (name, value, status) in [
         ("sec-fetch-site", "cross-site", StatusCode::FORBIDDEN),
@@ -225,7 +395,11 @@ async fn a_form_from_another_site_is_not_taken() {
         ("origin", "http://palms.example:7474", StatusCode::SEE_OTHER),
         ("accept", "*/*", StatusCode::SEE_OTHER),
     ] {
-        assert_eq!(send_from(name, value).await.status(), status, "{name}: {value}");
+        assert_eq!(
+            send_from(name, value).await.status(),
+            status,
+            "{name}: {value}"
+        );
     }
 }
 
@@ -234,13 +408,29 @@ async fn pages_forbid_everything_from_outside() {
     let office = office(&register());
     for path in ["/", "/palm/A1", "/nowhere"] {
         let response = send(&office, Request::get(path).body(Body::empty()).unwrap()).await;
-        let policy = response.headers()["content-security-policy"].to_str().unwrap().to_owned();
+        let policy = response.headers()["content-security-policy"]
+            .to_str()
+            .unwrap()
+            .to_owned();
         assert!(policy.contains("default-src 'self'"), "{path}");
         assert_eq!(response.headers()["x-content-type-options"], "nosniff");
         let body = text(response).await;
-        assert!(!body.contains("http://") && !body.contains("style=\""), "{path} reaches outside or styles inline");
-        for asset in body.split("/assets/").skip(1).filter_map(|r| r.split('"').next()) {
-            let response = send(&office, Request::get(format!("/assets/{asset}")).body(Body::empty()).unwrap()).await;
+        assert!(
+            !body.contains("http://") && !body.contains("style=\""),
+            "{path} reaches outside or styles inline"
+        );
+        for asset in body
+            .split("/assets/")
+            .skip(1)
+            .filter_map(|r| r.split('"').next())
+        {
+            let response = send(
+                &office,
+                Request::get(format!("/assets/{asset}"))
+                    .body(Body::empty())
+                    .unwrap(),
+            )
+            .await;
             assert_eq!(response.status(), StatusCode::OK, "{asset}");
         }
     }
@@ -249,8 +439,15 @@ async fn pages_forbid_everything_from_outside() {
 #[tokio::test]
 async fn the_browser_s_language_is_spoken_until_one_is_chosen() {
     let office = office(&register());
-    for (accept, lang) in [("es-MX,es;q=0.9,en;q=0.5", "es"), ("de,fr;q=0.5", "en"), ("de, es;q=0.3", "es")] {
-        let request = Request::get("/about").header("accept-language", accept).body(Body::empty()).unwrap();
+    for (accept, lang) in [
+        ("es-MX,es;q=0.9,en;q=0.5", "es"),
+        ("de,fr;q=0.5", "en"),
+        ("de, es;q=0.3", "es"),
+    ] {
+        let request = Request::get("/about")
+            .header("accept-language", accept)
+            .body(Body::empty())
+            .unwrap();
         let body = text(send(&office, request).await).await;
         assert!(body.contains(&format!("<html lang=\"{lang}\"")), "{accept}");
     }
@@ -259,16 +456,36 @@ async fn the_browser_s_language_is_spoken_until_one_is_chosen() {
 #[tokio::test]
 async fn machines_get_the_same_in_numbers() {
     let office = office(&register());
-    let list: serde_json::Value = serde_json::from_str(&page(&office, "/api/palms?q=sabal", EN).await).unwrap();
-    assert_eq!((list["total"].as_u64(), list["palms"].as_array().map(Vec::len)), (Some(4), Some(4)));
-    let palm: serde_json::Value = serde_json::from_str(&page(&office, "/api/palm/A1?live=25", EN).await).unwrap();
+    let list: serde_json::Value =
+        serde_json::from_str(&page(&office, "/api/palms?q=sabal", EN).await).unwrap();
+    assert_eq!(
+        (
+            list["total"].as_u64(),
+            list["palms"].as_array().map(Vec::len)
+        ),
+        (Some(4), Some(4))
+    );
+    let palm: serde_json::Value =
+        serde_json::from_str(&page(&office, "/api/palm/A1?live=25", EN).await).unwrap();
     let stem = &palm["stem_readings"][0];
-    let sum: f64 = Explanation::ALL.iter().map(|e| stem["probabilities"][e.key()].as_f64().unwrap()).sum();
+    let sum: f64 = Explanation::ALL
+        .iter()
+        .map(|e| stem["probabilities"][e.key()].as_f64().unwrap())
+        .sum();
     assert!((sum - 1.0).abs() < 1e-9);
     assert_eq!(stem["forecast"].as_array().unwrap().len(), 4);
     assert_eq!(stem["asked"]["verdict"], "refused");
     assert_eq!(palm["last_inspection"], "2026-06-01");
-    assert_eq!(get(&office, "/api/palm/none", EN).await.0, StatusCode::NOT_FOUND);
+    assert_eq!(
+        get(&office, "/api/palm/none", EN).await.0,
+        StatusCode::NOT_FOUND
+    );
     let removed = page(&office, "/api/palm/C1", EN).await;
-    assert_eq!(serde_json::from_str::<serde_json::Value>(&removed).unwrap()["stem_readings"].as_array().unwrap().len(), 2);
+    assert_eq!(
+        serde_json::from_str::<serde_json::Value>(&removed).unwrap()["stem_readings"]
+            .as_array()
+            .unwrap()
+            .len(),
+        2
+    );
 }

@@ -16,13 +16,19 @@ use serde_json::{Map, Value, json};
 pub fn palms(office: &Office, standings: &Standings, search: &Search) -> Value {
     let (state, today) = (office.state(), office.today());
     let (found, paging) = palms::find(&state, standings, search, today);
-    let rows: Vec<Value> = found.iter().map(|r| row(office, r, standings.get(office, r).as_deref())).collect();
+    let rows: Vec<Value> = found
+        .iter()
+        .map(|r| row(office, r, standings.get(office, r).as_deref()))
+        .collect();
     json!({ "as_of": date(today), "total": paging.total, "page": paging.page, "pages": paging.pages, "palms": rows })
 }
 
 fn row(office: &Office, record: &PalmRecord, standing: Option<&Standing>) -> Value {
     let (palm, today) = (&record.palm, office.today());
-    let needs: Vec<&str> = needs::of(office, record, standing).iter().map(|n| n.finding.code).collect();
+    let needs: Vec<&str> = needs::of(office, record, standing)
+        .iter()
+        .map(|n| n.finding.code)
+        .collect();
     json!({
         "tag": palm.tag, "species": palm.species, "site": palm.site, "stems": palm.stems,
         "last_inspection": record.last_look().map(|l| date(l.date)),
@@ -41,20 +47,31 @@ pub fn palm(office: &Office, tag: &str, question: &Question) -> Option<Value> {
     let record = state.by_tag(tag)?;
     let reading = office.reading(record.id)?;
     let standing = Standing::of(office, record, &reading);
-    let stems: Vec<Value> =
-        reading.stems.iter().filter_map(|(n, _)| stem(office, record, &reading, *n, question)).collect();
+    let stems: Vec<Value> = reading
+        .stems
+        .iter()
+        .filter_map(|(n, _)| stem(office, record, &reading, *n, question))
+        .collect();
     let mut out = row(office, record, Some(&standing));
     out["as_of"] = date(today).into();
     out["stem_readings"] = stems.into();
     Some(out)
 }
 
-fn stem(office: &Office, record: &PalmRecord, palm: &PalmReading, n: u16, question: &Question) -> Option<Value> {
+fn stem(
+    office: &Office,
+    record: &PalmRecord,
+    palm: &PalmReading,
+    n: u16,
+    question: &Question,
+) -> Option<Value> {
     let at = StemToday::of(office, record, palm, n, question.next_visit)?;
     let today = office.today();
     let reading = at.reading();
     let plan = care::cut_plan(&at.case());
-    let answer = question.asks().then(|| care::asked(&at.case(), question.cut(&at)));
+    let answer = question
+        .asks()
+        .then(|| care::asked(&at.case(), question.cut(&at)));
     Some(json!({
         "stem": n,
         "probabilities": probabilities(&reading.probabilities),
@@ -71,7 +88,9 @@ fn stem(office: &Office, record: &PalmRecord, palm: &PalmReading, n: u16, questi
 }
 
 fn loss(reading: &Reading) -> Value {
-    let Some(loss) = reading.loss() else { return Value::Null };
+    let Some(loss) = reading.loss() else {
+        return Value::Null;
+    };
     let ranges = Explanation::ALL.into_iter().filter_map(|e| {
         let (low, high) = loss.expected[e.index()]?;
         Some((e.key().to_owned(), json!([low, high])))
@@ -91,7 +110,10 @@ fn forecasts(reading: &Reading, cut: Cut) -> Value {
             "yellowing": quantiles(&f.yellowing), "brown_on": quantiles(&f.brown_on), "lost": quantiles(&f.lost),
         })
     };
-    days.iter().zip(reading.forecasts(cut, &days)).map(at).collect()
+    days.iter()
+        .zip(reading.forecasts(cut, &days))
+        .map(at)
+        .collect()
 }
 
 fn plan_value(plan: &CutPlan) -> Value {
@@ -116,7 +138,10 @@ fn answer_value(answer: &AskedAnswer) -> Value {
 
 fn findings(findings: &[Finding]) -> Value {
     let one = |f: &Finding| {
-        let args = f.args.iter().map(|(name, arg)| ((*name).to_owned(), argument(arg)));
+        let args = f
+            .args
+            .iter()
+            .map(|(name, arg)| ((*name).to_owned(), argument(arg)));
         let sources: Vec<&str> = f.sources.iter().map(|s| &*s.0).collect();
         json!({
             "code": f.code, "weight": super::said::weight(f.severity), "args": args.collect::<Map<_, _>>(),
@@ -138,7 +163,11 @@ fn argument(arg: &Arg) -> Value {
 }
 
 fn probabilities(p: &[f64; 4]) -> Value {
-    Explanation::ALL.iter().map(|e| (e.key().to_owned(), Value::from(p[e.index()]))).collect::<Map<_, _>>().into()
+    Explanation::ALL
+        .iter()
+        .map(|e| (e.key().to_owned(), Value::from(p[e.index()])))
+        .collect::<Map<_, _>>()
+        .into()
 }
 
 fn quantiles(q: &Quantiles) -> Value {

@@ -25,15 +25,25 @@ pub struct Question {
 impl Question {
     /// Whether anything is asked for.
     pub fn asks(&self) -> bool {
-        [self.live, self.green, self.yellowing, self.brown].into_iter().flatten().any(|n| n > 0)
+        [self.live, self.green, self.yellowing, self.brown]
+            .into_iter()
+            .flatten()
+            .any(|n| n > 0)
     }
 
     /// The cut it means on a stem.
     pub fn cut(&self, stem: &StemToday) -> Cut {
         let brown = self.brown.unwrap_or(0);
         match self.live {
-            Some(live) => Cut { brown, ..oldest_first(&stem.case(), live) },
-            None => Cut { green: self.green.unwrap_or(0), yellowing: self.yellowing.unwrap_or(0), brown },
+            Some(live) => Cut {
+                brown,
+                ..oldest_first(&stem.case(), live)
+            },
+            None => Cut {
+                green: self.green.unwrap_or(0),
+                yellowing: self.yellowing.unwrap_or(0),
+                brown,
+            },
         }
     }
 }
@@ -73,7 +83,11 @@ pub fn view(speaker: &Speaker, stem: &StemToday, question: &Question) -> Option<
         allowed: cutting::cut(speaker, answer.allowed),
         findings: speaker.findings(&answer.findings),
         cost: cost(speaker, &answer),
-        cost_if_allowed: if differs && answer.allowed.live() > 0 { recovery(speaker, &answer.recovery_if_allowed) } else { Vec::new() },
+        cost_if_allowed: if differs && answer.allowed.live() > 0 {
+            recovery(speaker, &answer.recovery_if_allowed)
+        } else {
+            Vec::new()
+        },
         cut: answer.asked,
     })
 }
@@ -81,7 +95,10 @@ pub fn view(speaker: &Speaker, stem: &StemToday, question: &Question) -> Option<
 fn cost(speaker: &Speaker, answer: &AskedAnswer) -> Vec<Line> {
     let left = super::outlook::cell(speaker, &answer.after.live);
     let value = [("n", left.median.into()), ("range", left.range.into())];
-    let mut lines = vec![Line { name: speaker.say("asked-left"), value: speaker.text("reading-value", &value) }];
+    let mut lines = vec![Line {
+        name: speaker.say("asked-left"),
+        value: speaker.text("reading-value", &value),
+    }];
     lines.extend(recovery(speaker, &answer.recovery));
     lines
 }
@@ -90,11 +107,24 @@ fn cost(speaker: &Speaker, answer: &AskedAnswer) -> Vec<Line> {
 pub fn recovery(speaker: &Speaker, recovery: &Recovery) -> Vec<Line> {
     let leaf = recovery.frond_months_lost.map(|x| speaker.measure.about(x));
     let [low, median, high] = leaf;
-    let lost = [("n", median.into()), ("low", low.into()), ("high", high.into())];
+    let lost = [
+        ("n", median.into()),
+        ("low", low.into()),
+        ("high", high.into()),
+    ];
     vec![
-        Line { name: speaker.say("recovery-level"), value: span(speaker, recovery.to_level) },
-        Line { name: speaker.say("recovery-full"), value: span(speaker, recovery.to_full) },
-        Line { name: speaker.say("recovery-frond-months"), value: speaker.text("recovery-frond-months-value", &lost) },
+        Line {
+            name: speaker.say("recovery-level"),
+            value: span(speaker, recovery.to_level),
+        },
+        Line {
+            name: speaker.say("recovery-full"),
+            value: span(speaker, recovery.to_full),
+        },
+        Line {
+            name: speaker.say("recovery-frond-months"),
+            value: speaker.text("recovery-frond-months-value", &lost),
+        },
     ]
 }
 
@@ -109,5 +139,12 @@ fn span(speaker: &Speaker, [low, median, high]: [Option<f64>; 3]) -> String {
     if low == high {
         return median;
     }
-    speaker.text("recovery-span", &[("median", median.into()), ("low", low.into()), ("high", high.into())])
+    speaker.text(
+        "recovery-span",
+        &[
+            ("median", median.into()),
+            ("low", low.into()),
+            ("high", high.into()),
+        ],
+    )
 }

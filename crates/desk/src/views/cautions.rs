@@ -34,7 +34,12 @@ pub struct CautionsView {
 /// All cautions.
 pub fn view(speaker: &Speaker) -> CautionsView {
     CautionsView {
-        cautions: speaker.knowledge.safety.iter().map(|row| caution(speaker, row)).collect(),
+        cautions: speaker
+            .knowledge
+            .safety
+            .iter()
+            .map(|row| caution(speaker, row))
+            .collect(),
         assumed: assumed(speaker),
     }
 }
@@ -46,7 +51,12 @@ fn caution(speaker: &Speaker, row: &SafetyRow) -> Caution {
         value => Some(format!("({})", format!("{value} {}", row.unit).trim())),
     };
     Caution {
-        text: if speaker.words().lang() == Lang::Es { &row.text_es } else { &row.text }.clone(),
+        text: if speaker.words().lang() == Lang::Es {
+            &row.text_es
+        } else {
+            &row.text
+        }
+        .clone(),
         figure,
         mark: speaker.basis(row.basis),
         condition: row.condition.clone(),
@@ -62,13 +72,19 @@ fn assumed(speaker: &Speaker) -> Vec<String> {
         ("limit", i64::from(LIMIT.0).into()),
         ("limitshare", speaker.measure.percent(LIMIT.1).into()),
     ];
-    let looks =
-        [("long", time(LONG_DAYS).into()), ("short", time(LONG_MOVED_DAYS).into()), ("moved", time(MOVED_DAYS).into())];
+    let looks = [
+        ("long", time(LONG_DAYS).into()),
+        ("short", time(LONG_MOVED_DAYS).into()),
+        ("moved", time(MOVED_DAYS).into()),
+    ];
     vec![
         speaker.say("about-assumed-prior"),
         speaker.say("about-assumed-spread"),
         speaker.text("about-assumed-due", &due),
         speaker.text("about-assumed-looks", &looks),
-        speaker.text("about-assumed-visit", &[("visit", time(DEFAULT_VISIT_DAYS).into())]),
+        speaker.text(
+            "about-assumed-visit",
+            &[("visit", time(DEFAULT_VISIT_DAYS).into())],
+        ),
     ]
 }

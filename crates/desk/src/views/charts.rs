@@ -43,9 +43,13 @@ impl Scale {
 /// Steps of an axis from 0: at most `most` of them, each 1, 2 or 5 times a power of ten, whole numbers.
 fn steps(top: f64, most: usize) -> Vec<f64> {
     let fits = |step: &f64| top / step <= most as f64;
-    let step = (0..6).flat_map(|p| [1.0, 2.0, 5.0].map(|k| k * f64::from(10_i32.pow(p)))).find(fits);
+    let step = (0..6)
+        .flat_map(|p| [1.0, 2.0, 5.0].map(|k| k * f64::from(10_i32.pow(p))))
+        .find(fits);
     let step = step.unwrap_or(1e6);
-    (0..=(top / step).floor() as usize).map(|i| i as f64 * step).collect()
+    (0..=(top / step).floor() as usize)
+        .map(|i| i as f64 * step)
+        .collect()
 }
 
 /// A range on a strip.
@@ -85,19 +89,31 @@ pub struct Strips {
 }
 
 /// Lays out ranges `(key, name, low, high)` and what was seen.
-pub fn strips(speaker: &Speaker, ranges: &[(&'static str, String, f64, f64)], seen: Option<f64>) -> Strips {
+pub fn strips(
+    speaker: &Speaker,
+    ranges: &[(&'static str, String, f64, f64)],
+    seen: Option<f64>,
+) -> Strips {
     const ROW: f64 = 62.0;
     const TOP: f64 = 48.0;
     let top = ranges.iter().map(|r| r.3).chain(seen).fold(4.0, f64::max) * 1.08;
-    let x = Scale { from: 0.0, to: top, start: 22.0, end: WIDTH - RIGHT };
-    let strips = ranges.iter().enumerate().map(|(i, (key, name, low, high))| Strip {
-        name: name.clone(),
-        key,
-        from: x.at(*low) as i32,
-        length: ((x.at(*high) - x.at(*low)) as i32).max(8),
-        y: (TOP + ROW * i as f64 + 28.0) as i32,
-        range: speaker.measure.counts(*low, *high),
-    });
+    let x = Scale {
+        from: 0.0,
+        to: top,
+        start: 22.0,
+        end: WIDTH - RIGHT,
+    };
+    let strips = ranges
+        .iter()
+        .enumerate()
+        .map(|(i, (key, name, low, high))| Strip {
+            name: name.clone(),
+            key,
+            from: x.at(*low) as i32,
+            length: ((x.at(*high) - x.at(*low)) as i32).max(8),
+            y: (TOP + ROW * i as f64 + 28.0) as i32,
+            range: speaker.measure.counts(*low, *high),
+        });
     let axis = TOP + ROW * ranges.len() as f64 + 8.0;
     Strips {
         height: (axis + BELOW) as i32,
@@ -117,7 +133,13 @@ pub fn strips(speaker: &Speaker, ranges: &[(&'static str, String, f64, f64)], se
 }
 
 fn ticks(speaker: &Speaker, scale: &Scale, values: &[f64]) -> Vec<Tick> {
-    values.iter().map(|v| Tick { at: scale.at(*v) as i32, label: speaker.measure.about(*v) }).collect()
+    values
+        .iter()
+        .map(|v| Tick {
+            at: scale.at(*v) as i32,
+            label: speaker.measure.about(*v),
+        })
+        .collect()
 }
 
 /// A chart over time: bands and lines as SVG paths.
@@ -157,8 +179,18 @@ pub enum Trace<'a> {
 pub fn course(speaker: &Speaker, traces: &[Trace], from: Day, to: Day, today: Day) -> Course {
     const HEIGHT: f64 = 330.0;
     let top = traces.iter().map(top).fold(4.0, f64::max) * 1.06;
-    let x = Scale { from: from.0.into(), to: to.0.into(), start: LEFT, end: WIDTH - RIGHT };
-    let y = Scale { from: 0.0, to: top, start: HEIGHT - BELOW, end: ABOVE };
+    let x = Scale {
+        from: from.0.into(),
+        to: to.0.into(),
+        start: LEFT,
+        end: WIDTH - RIGHT,
+    };
+    let y = Scale {
+        from: 0.0,
+        to: top,
+        start: HEIGHT - BELOW,
+        end: ABOVE,
+    };
     let at = |day: Day, value: f64| (x.at(day.0.into()), y.at(value));
     let mut course = Course {
         height: HEIGHT as i32,
@@ -169,14 +201,18 @@ pub fn course(speaker: &Speaker, traces: &[Trace], from: Day, to: Day, today: Da
         counts: ticks(speaker, &y, &steps(top, 5)),
         ..Course::default()
     };
-    traces.iter().for_each(|trace| add(speaker, &mut course, trace, &at));
+    traces
+        .iter()
+        .for_each(|trace| add(speaker, &mut course, trace, &at));
     course
 }
 
 fn top(trace: &Trace) -> f64 {
     match trace {
         Trace::Fan(_, days) => days.iter().map(|(_, q)| q.q95).fold(0.0, f64::max),
-        Trace::Stairs(_, days) | Trace::Dots(_, days) => days.iter().map(|(_, n)| *n).fold(0.0, f64::max),
+        Trace::Stairs(_, days) | Trace::Dots(_, days) => {
+            days.iter().map(|(_, n)| *n).fold(0.0, f64::max)
+        }
     }
 }
 
@@ -185,18 +221,27 @@ fn add(speaker: &Speaker, course: &mut Course, trace: &Trace, at: &dyn Fn(Day, f
         Trace::Fan(key, days) => {
             let upper = days.iter().map(|(d, q)| at(*d, q.q95));
             let lower = days.iter().rev().map(|(d, q)| at(*d, q.q05));
-            course.bands.push((key, format!("{}z", line(upper.chain(lower)))));
-            course.lines.push((key, line(days.iter().map(|(d, q)| at(*d, q.q50)))));
+            course
+                .bands
+                .push((key, format!("{}z", line(upper.chain(lower)))));
+            course
+                .lines
+                .push((key, line(days.iter().map(|(d, q)| at(*d, q.q50)))));
         }
         Trace::Stairs(key, days) => {
-            let corners = days.windows(2).flat_map(|w| [at(w[0].0, w[0].1), at(w[1].0, w[0].1)]);
+            let corners = days
+                .windows(2)
+                .flat_map(|w| [at(w[0].0, w[0].1), at(w[1].0, w[0].1)]);
             let last = days.last().map(|(d, n)| at(*d, *n));
             course.lines.push((key, line(corners.chain(last))));
         }
         Trace::Dots(key, days) => {
             let dot = |(day, n): &(Day, f64)| {
                 let (x, y) = at(*day, *n);
-                let words = [("n", speaker.measure.about(*n).into()), ("date", speaker.measure.date(*day).into())];
+                let words = [
+                    ("n", speaker.measure.about(*n).into()),
+                    ("date", speaker.measure.date(*day).into()),
+                ];
                 (*key, x as i32, y as i32, speaker.text("chart-dot", &words))
             };
             course.dots.extend(days.iter().map(dot));
@@ -214,7 +259,10 @@ fn line(points: impl Iterator<Item = (f64, f64)>) -> String {
 
 /// The first days of months, thinned so that labels do not touch.
 fn dates(speaker: &Speaker, x: &Scale, from: Day, to: Day) -> Vec<Tick> {
-    let mut firsts: Vec<Day> = (from.0..=to.0).map(Day).filter(|d| d.ymd().2 == 1).collect();
+    let mut firsts: Vec<Day> = (from.0..=to.0)
+        .map(Day)
+        .filter(|d| d.ymd().2 == 1)
+        .collect();
     let every = firsts.len().div_ceil(7).max(1);
     firsts = firsts.into_iter().step_by(every).collect();
     firsts

@@ -77,22 +77,43 @@ pub struct CrownFrames {
 }
 
 /// Draws a stem's year under each cut.
-pub fn view(speaker: &Speaker, tag: &str, reading: &Reading, look: &Look, cuts: &[(Mode, Cut)]) -> CrownFrames {
-    let days: Vec<Day> = WEEKS.iter().map(|w| reading.as_of.plus(7 * *w as i32)).collect();
-    let pictures: Vec<Picture> = cuts.iter().flat_map(|(_, cut)| reading.pictures(*cut, &days)).collect();
+pub fn view(
+    speaker: &Speaker,
+    tag: &str,
+    reading: &Reading,
+    look: &Look,
+    cuts: &[(Mode, Cut)],
+) -> CrownFrames {
+    let days: Vec<Day> = WEEKS
+        .iter()
+        .map(|w| reading.as_of.plus(7 * *w as i32))
+        .collect();
+    let pictures: Vec<Picture> = cuts
+        .iter()
+        .flat_map(|(_, cut)| reading.pictures(*cut, &days))
+        .collect();
     let drawing = draw(look, &pictures.iter().collect::<Vec<_>>());
     let modes = cuts.iter().enumerate().map(|(k, (mode, _))| ModeFrames {
         mode: *mode,
         name: speaker.say(&format!("crown-mode-{}", mode.key())),
-        frames: (0..days.len()).map(|i| frame(speaker, &drawing, k * days.len() + i, i, days[i])).collect(),
+        frames: (0..days.len())
+            .map(|i| frame(speaker, &drawing, k * days.len() + i, i, days[i]))
+            .collect(),
     });
     let from_clock = pictures.first().is_some_and(|p| p.theta_from_clock);
     CrownFrames {
         modes: modes.collect(),
         title: speaker.text("crown-title", &[("tag", tag.to_owned().into())]),
-        spread: speaker.say(if from_clock { "crown-spread-clock" } else { "crown-spread-assumed" }),
+        spread: speaker.say(if from_clock {
+            "crown-spread-clock"
+        } else {
+            "crown-spread-assumed"
+        }),
         trunk: match look.trunk {
-            Some(m) => speaker.text("crown-trunk", &[("height", speaker.measure.length(m).into())]),
+            Some(m) => speaker.text(
+                "crown-trunk",
+                &[("height", speaker.measure.length(m).into())],
+            ),
             None => speaker.say("crown-trunk-unknown"),
         },
         drawing,
@@ -104,18 +125,32 @@ fn frame(speaker: &Speaker, drawing: &Drawing, crown: usize, week: usize, day: D
     let date = speaker.measure.date(day);
     let when = match weeks {
         0 => speaker.text("crown-now", &[("date", date.into())]),
-        n => speaker.text("crown-later", &[("n", i64::from(n).into()), ("date", date.into())]),
+        n => speaker.text(
+            "crown-later",
+            &[("n", i64::from(n).into()), ("date", date.into())],
+        ),
     };
-    Frame { crown, when, counts: counts(speaker, &drawing.crowns[crown]) }
+    Frame {
+        crown,
+        when,
+        counts: counts(speaker, &drawing.crowns[crown]),
+    }
 }
 
 fn counts(speaker: &Speaker, crown: &Crown) -> String {
     let [green, yellowing, brown] = crown.counts.map(|n| n as i64);
-    let args = [("green", green.into()), ("yellowing", yellowing.into()), ("brown", brown.into())];
+    let args = [
+        ("green", green.into()),
+        ("yellowing", yellowing.into()),
+        ("brown", brown.into()),
+    ];
     let fronds = speaker.text("crown-counts", &args);
     match crown.cut {
         0 => fronds,
-        n => format!("{fronds} {}", speaker.text("crown-counts-cut", &[("n", (n as i64).into())])),
+        n => format!(
+            "{fronds} {}",
+            speaker.text("crown-counts-cut", &[("n", (n as i64).into())])
+        ),
     }
 }
 
@@ -134,17 +169,34 @@ pub fn class(placed: &Placed) -> String {
 impl CrownFrames {
     /// The frame shown first for a mode and a number of weeks; the nearest drawn week, "now" of the first mode without.
     pub fn frame(&self, mode: Mode, weeks: u32) -> (&ModeFrames, usize) {
-        let mode = self.modes.iter().find(|m| m.mode == mode).unwrap_or(&self.modes[0]);
-        let nearest = (0..WEEKS.len()).min_by_key(|&i| WEEKS[i].abs_diff(weeks)).unwrap_or(0);
+        let mode = self
+            .modes
+            .iter()
+            .find(|m| m.mode == mode)
+            .unwrap_or(&self.modes[0]);
+        let nearest = (0..WEEKS.len())
+            .min_by_key(|&i| WEEKS[i].abs_diff(weeks))
+            .unwrap_or(0);
         (mode, nearest)
     }
 
     /// All frames for the page's script: for each mode its frames, each with words and fronds
     /// `[shape, transform, class, cut mark or 0]`, far ones first.
     pub fn for_script(&self) -> Value {
-        let frond = |f: &Placed| json!([f.shape, f.transform, class(f), f.cut.as_deref().unwrap_or("")]);
+        let frond = |f: &Placed| {
+            json!([
+                f.shape,
+                f.transform,
+                class(f),
+                f.cut.as_deref().unwrap_or("")
+            ])
+        };
         let frame = |f: &Frame| {
-            let fronds: Vec<Value> = self.drawing.crowns[f.crown].fronds.iter().map(frond).collect();
+            let fronds: Vec<Value> = self.drawing.crowns[f.crown]
+                .fronds
+                .iter()
+                .map(frond)
+                .collect();
             json!({ "when": f.when, "counts": f.counts, "fronds": fronds })
         };
         let modes = self.modes.iter().map(|m| {

@@ -40,7 +40,11 @@ pub struct CuttingView {
 pub fn view(speaker: &Speaker, plan: &CutPlan) -> CuttingView {
     CuttingView {
         holds: speaker.findings(&plan.holds),
-        take: if plan.holds.is_empty() { cut(speaker, plan.may_take) } else { speaker.say("cut-held") },
+        take: if plan.holds.is_empty() {
+            cut(speaker, plan.may_take)
+        } else {
+            speaker.say("cut-held")
+        },
         if_asked: cut(speaker, plan.if_asked),
         stay: stay(speaker, plan),
         how: how(speaker, &plan.method),
@@ -65,17 +69,32 @@ fn cautions(speaker: &Speaker, plan: &CutPlan) -> Vec<Said> {
 
 /// A cut in words: "3 brown and 2 green fronds", "nothing".
 pub fn cut(speaker: &Speaker, cut: Cut) -> String {
-    let parts: Vec<String> = [("cut-brown", cut.brown), ("cut-yellowing", cut.yellowing), ("cut-green", cut.green)]
-        .into_iter()
-        .filter(|(_, n)| *n > 0)
-        .map(|(code, n)| speaker.text(code, &[("n", i64::from(n).into())]))
-        .collect();
-    if parts.is_empty() { speaker.say("cut-nothing") } else { parts.join(", ") }
+    let parts: Vec<String> = [
+        ("cut-brown", cut.brown),
+        ("cut-yellowing", cut.yellowing),
+        ("cut-green", cut.green),
+    ]
+    .into_iter()
+    .filter(|(_, n)| *n > 0)
+    .map(|(code, n)| speaker.text(code, &[("n", i64::from(n).into())]))
+    .collect();
+    if parts.is_empty() {
+        speaker.say("cut-nothing")
+    } else {
+        parts.join(", ")
+    }
 }
 
 fn stay(speaker: &Speaker, plan: &CutPlan) -> String {
     let stays = plan.must_stay;
-    cut(speaker, Cut { green: stays.green, yellowing: stays.yellowing, brown: 0 })
+    cut(
+        speaker,
+        Cut {
+            green: stays.green,
+            yellowing: stays.yellowing,
+            brown: 0,
+        },
+    )
 }
 
 fn how(speaker: &Speaker, method: &Method) -> Vec<Line> {
@@ -90,7 +109,10 @@ fn how(speaker: &Speaker, method: &Method) -> Vec<Line> {
         Stand::LiftFromAbove => "stand-lift-from-above",
         Stand::Unknown => "stand-unknown",
     };
-    let line = |name: &str, value: String| Line { name: speaker.say(name), value };
+    let line = |name: &str, value: String| Line {
+        name: speaker.say(name),
+        value,
+    };
     vec![
         line("cut-how-stub", stub(speaker, method.stub)),
         line("cut-how-tool", speaker.say(tool)),
@@ -99,10 +121,18 @@ fn how(speaker: &Speaker, method: &Method) -> Vec<Line> {
 }
 
 fn stub(speaker: &Speaker, stub: Option<StubLength>) -> String {
-    let Some(StubLength { low, high }) = stub else { return speaker.say("cut-how-no-stub") };
-    let (low, high) = (speaker.measure.short_length(low), speaker.measure.short_length(high));
+    let Some(StubLength { low, high }) = stub else {
+        return speaker.say("cut-how-no-stub");
+    };
+    let (low, high) = (
+        speaker.measure.short_length(low),
+        speaker.measure.short_length(high),
+    );
     if low == high {
         return low;
     }
-    speaker.text("measure-range", &[("low", low.into()), ("high", high.into())])
+    speaker.text(
+        "measure-range",
+        &[("low", low.into()), ("high", high.into())],
+    )
 }

@@ -4,8 +4,8 @@
 //! clock. Lengths are in paper units: 1 is a thousandth of a frond. Shapes of fronds are drawn once for each lean and
 //! turn that occurs and placed many times: a year of crowns stays small enough for a phone.
 
-mod feather;
 mod fan;
+mod feather;
 mod frond;
 mod path;
 mod place;
@@ -17,7 +17,7 @@ pub use stem::{Spine, Stem};
 
 use crown::Picture;
 use model::species::LeafForm;
-use model::{Metres, Species, Spear};
+use model::{Metres, Spear, Species};
 
 /// What a palm looks like besides its crown's numbers. `None` means unknown; the drawing then takes the commonest.
 #[derive(Clone, Copy, PartialEq, Debug, Default)]
@@ -39,13 +39,28 @@ pub struct Look {
 }
 
 /// Genera drawn with old leaf bases on the trunk, the others with rings (from memory; nothing but the drawing uses it).
-const BOOTED: [&str; 9] =
-    ["Attalea", "Brahea", "Butia", "Chamaerops", "Elaeis", "Phoenix", "Sabal", "Trachycarpus", "Washingtonia"];
+const BOOTED: [&str; 9] = [
+    "Attalea",
+    "Brahea",
+    "Butia",
+    "Chamaerops",
+    "Elaeis",
+    "Phoenix",
+    "Sabal",
+    "Trachycarpus",
+    "Washingtonia",
+];
 
 impl Look {
     /// The look of a species on a trunk of this height.
     pub fn of(species: Option<&Species>, trunk: Option<Metres>, spear: Option<Spear>) -> Look {
-        let Some(s) = species else { return Look { trunk, spear, ..Look::default() } };
+        let Some(s) = species else {
+            return Look {
+                trunk,
+                spear,
+                ..Look::default()
+            };
+        };
         let crownshaft = Species::known(&s.crownshaft).unwrap_or(false);
         Look {
             form: Species::known(&s.leaf_form),
@@ -76,8 +91,15 @@ pub struct Drawing {
 /// Draws crowns of one stem; the pictures may be of different days and cuts.
 pub fn draw(look: &Look, pictures: &[&Picture]) -> Drawing {
     let mut shelf = place::Shelf::new(look.form.unwrap_or(LeafForm::Pinnate));
-    let crowns = pictures.iter().map(|picture| shelf.place(picture)).collect();
-    Drawing { shapes: shelf.shapes(), stem: stem::draw(look), crowns }
+    let crowns = pictures
+        .iter()
+        .map(|picture| shelf.place(picture))
+        .collect();
+    Drawing {
+        shapes: shelf.shapes(),
+        stem: stem::draw(look),
+        crowns,
+    }
 }
 
 #[cfg(test)]

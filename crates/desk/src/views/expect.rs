@@ -60,19 +60,39 @@ pub struct ReadingView {
 }
 
 /// The reading of a stem in words.
-pub fn view(speaker: &Speaker, office: &Office, record: &PalmRecord, palm: &PalmReading, at: &StemToday) -> ReadingView {
+pub fn view(
+    speaker: &Speaker,
+    office: &Office,
+    record: &PalmRecord,
+    palm: &PalmReading,
+    at: &StemToday,
+) -> ReadingView {
     let (prior, stem) = (prior_of(office, record), at.reading());
     let bars = bars(speaker, &stem.probabilities, &stem.prior_weights);
     let several = palm.stems.len() > 1;
     ReadingView {
         headline: headline(speaker, stem),
         key: stem.most_probable().key(),
-        palm_bars: if several { self::bars(speaker, &palm.probabilities, &stem.prior_weights) } else { Vec::new() },
+        palm_bars: if several {
+            self::bars(speaker, &palm.probabilities, &stem.prior_weights)
+        } else {
+            Vec::new()
+        },
         rests_on: rests_on(speaker, at),
         season: season(speaker, office, record),
         learned: vec![
-            learned(speaker, "reading-full-crown", &stem.full_crown, &prior.full_crown),
-            learned(speaker, "reading-per-year", &stem.fronds_per_year, &prior.fronds_per_year),
+            learned(
+                speaker,
+                "reading-full-crown",
+                &stem.full_crown,
+                &prior.full_crown,
+            ),
+            learned(
+                speaker,
+                "reading-per-year",
+                &stem.fronds_per_year,
+                &prior.fronds_per_year,
+            ),
         ],
         prior: prior_words(speaker, &stem.prior_weights),
         bars,
@@ -90,16 +110,24 @@ fn prior_of(office: &Office, record: &PalmRecord) -> Prior {
 fn season(speaker: &Speaker, office: &Office, record: &PalmRecord) -> String {
     let known = office.climate(&record.palm).and(record.palm.position);
     match known.and_then(|p| speaker.knowledge.climate_near(p.lat, p.lon)) {
-        Some((place, _)) => speaker.text("reading-season-from", &[("place", place.name.clone().into())]),
+        Some((place, _)) => speaker.text(
+            "reading-season-from",
+            &[("place", place.name.clone().into())],
+        ),
         None => speaker.say("reading-season-assumed"),
     }
 }
 
 fn bars(speaker: &Speaker, probabilities: &[f64; 4], prior: &[f64; 4]) -> Vec<Bar> {
-    let mut applying: Vec<Explanation> =
-        Explanation::ALL.into_iter().filter(|e| prior[e.index()] > 0.0).collect();
+    let mut applying: Vec<Explanation> = Explanation::ALL
+        .into_iter()
+        .filter(|e| prior[e.index()] > 0.0)
+        .collect();
     applying.sort_by(|a, b| probabilities[b.index()].total_cmp(&probabilities[a.index()]));
-    applying.into_iter().map(|e| bar(speaker, e, probabilities[e.index()])).collect()
+    applying
+        .into_iter()
+        .map(|e| bar(speaker, e, probabilities[e.index()]))
+        .collect()
 }
 
 fn bar(speaker: &Speaker, explanation: Explanation, p: f64) -> Bar {
@@ -142,16 +170,35 @@ fn headline(speaker: &Speaker, stem: &Reading) -> String {
 }
 
 fn rests_on(speaker: &Speaker, at: &StemToday) -> String {
-    let looks: Vec<_> = at.looks().iter().filter(|look| look.date <= at.today()).collect();
-    let Some(last) = looks.last() else { return speaker.say("reading-rests-on-none") };
+    let looks: Vec<_> = at
+        .looks()
+        .iter()
+        .filter(|look| look.date <= at.today())
+        .collect();
+    let Some(last) = looks.last() else {
+        return speaker.say("reading-rests-on-none");
+    };
     let ago = f64::from(at.today().since(last.date));
-    let args = [("n", (looks.len() as i64).into()), ("ago", speaker.measure.duration(ago).into())];
-    speaker.text(if looks.len() == 1 { "reading-rests-on-one" } else { "reading-rests-on" }, &args)
+    let args = [
+        ("n", (looks.len() as i64).into()),
+        ("ago", speaker.measure.duration(ago).into()),
+    ];
+    speaker.text(
+        if looks.len() == 1 {
+            "reading-rests-on-one"
+        } else {
+            "reading-rests-on"
+        },
+        &args,
+    )
 }
 
 fn learned(speaker: &Speaker, name: &str, now: &Quantiles, before: &LogSpread) -> Learned {
     let m = &speaker.measure;
-    let value = [("n", m.about(now.q50).into()), ("range", m.counts(now.q05, now.q95).into())];
+    let value = [
+        ("n", m.about(now.q50).into()),
+        ("range", m.counts(now.q05, now.q95).into()),
+    ];
     let mut marks: Vec<String> = speaker.basis(before.basis).into_iter().collect();
     marks.extend(before.note.map(|note| speaker.say(note)));
     Learned {
@@ -159,7 +206,11 @@ fn learned(speaker: &Speaker, name: &str, now: &Quantiles, before: &LogSpread) -
         value: speaker.text("reading-value", &value),
         before: speaker.text("reading-before", &[("n", m.about(before.median).into())]),
         marks,
-        sources: if before.basis == Basis::Keeper { Vec::new() } else { speaker.cite(&before.sources) },
+        sources: if before.basis == Basis::Keeper {
+            Vec::new()
+        } else {
+            speaker.cite(&before.sources)
+        },
     }
 }
 

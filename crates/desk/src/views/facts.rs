@@ -39,10 +39,18 @@ pub fn of_palm(speaker: &Speaker, palm: &Palm) -> Vec<Fact> {
     let date = |day: Option<Day>| day.map(|d| m.date(d));
     let length = |metres: Option<Metres>| metres.map(|x| m.length(x));
     let words = |text: &str| (!text.is_empty()).then(|| text.to_owned());
-    let place = palm.position.map(|p| format!("{}, {}", m.number(p.lat, 5), m.number(p.lon, 5)));
+    let place = palm
+        .position
+        .map(|p| format!("{}, {}", m.number(p.lat, 5), m.number(p.lon, 5)));
     let own = |name, value: Option<String>| {
-        let mark = value.is_some().then(|| speaker.basis(Basis::Keeper)).flatten();
-        Fact { mark, ..fact(speaker, name, value) }
+        let mark = value
+            .is_some()
+            .then(|| speaker.basis(Basis::Keeper))
+            .flatten();
+        Fact {
+            mark,
+            ..fact(speaker, name, value)
+        }
     };
     let mut facts = vec![
         fact(speaker, "fact-site", words(&palm.site)),
@@ -56,8 +64,14 @@ pub fn of_palm(speaker: &Speaker, palm: &Palm) -> Vec<Fact> {
         fact(speaker, "fact-position", place),
     ];
     // the keeper's own figures are worth a line only where there are some
-    facts.extend(palm.full_crown.map(|n| own("fact-live-leaves", Some(m.number(n, 0)))));
-    facts.extend(palm.fronds_per_year.map(|n| own("fact-per-year", Some(m.number(n, 1)))));
+    facts.extend(
+        palm.full_crown
+            .map(|n| own("fact-live-leaves", Some(m.number(n, 0)))),
+    );
+    facts.extend(
+        palm.fronds_per_year
+            .map(|n| own("fact-per-year", Some(m.number(n, 1)))),
+    );
     facts.extend(words(&palm.notes).map(|notes| fact(speaker, "fact-notes", Some(notes))));
     facts
 }
@@ -66,8 +80,12 @@ pub fn of_palm(speaker: &Speaker, palm: &Palm) -> Vec<Fact> {
 pub fn named(speaker: &Speaker, written: &str) -> Option<String> {
     match speaker.knowledge.species_named(written) {
         Named::Exact(_) => None,
-        Named::Synonym(s) => Some(speaker.text("species-note-synonym", &[("name", s.name.clone().into())])),
-        Named::Near(names) => Some(speaker.text("species-note-near", &[("names", names.join(", ").into())])),
+        Named::Synonym(s) => {
+            Some(speaker.text("species-note-synonym", &[("name", s.name.clone().into())]))
+        }
+        Named::Near(names) => {
+            Some(speaker.text("species-note-near", &[("names", names.join(", ").into())]))
+        }
         Named::Unknown => Some(speaker.say("species-note-unknown")),
     }
 }
@@ -81,19 +99,103 @@ pub fn of_species(speaker: &Speaker, species: &Species) -> Vec<Fact> {
     let common = (!species.common.is_empty()).then(|| species.common.join(", "));
     vec![
         fact(speaker, "fact-common", common),
-        row(speaker, species, "leaf_form", "fact-form", &species.leaf_form, |x| say(form(*x))),
-        row(speaker, species, "habit", "fact-habit", &species.habit, |x| say(habit(*x))),
-        row(speaker, species, "crownshaft", "fact-crownshaft", &species.crownshaft, yes),
-        row(speaker, species, "self_cleaning", "fact-self-cleaning", &species.self_cleaning, |x| say(cleaning(*x))),
+        row(
+            speaker,
+            species,
+            "leaf_form",
+            "fact-form",
+            &species.leaf_form,
+            |x| say(form(*x)),
+        ),
+        row(
+            speaker,
+            species,
+            "habit",
+            "fact-habit",
+            &species.habit,
+            |x| say(habit(*x)),
+        ),
+        row(
+            speaker,
+            species,
+            "crownshaft",
+            "fact-crownshaft",
+            &species.crownshaft,
+            yes,
+        ),
+        row(
+            speaker,
+            species,
+            "self_cleaning",
+            "fact-self-cleaning",
+            &species.self_cleaning,
+            |x| say(cleaning(*x)),
+        ),
         armature(speaker, species),
-        row(speaker, species, "live_leaves", "fact-live-leaves", &species.live_leaves, |x| range(speaker, x)),
-        row(speaker, species, "leaves_per_year", "fact-per-year", &species.leaves_per_year, |x| range(speaker, x)),
-        row(speaker, species, "leaf_length", "fact-leaf-length", &species.leaf_length, length),
-        row(speaker, species, "max_height", "fact-max-height", &species.max_height, length),
-        row(speaker, species, "trunk_diameter", "fact-thick", &species.trunk_diameter, |x| m.short_length(*x)),
-        row(speaker, species, "fusarium", "fact-fusarium", &species.fusarium, yes),
-        row(speaker, species, "lethal_bronzing", "fact-bronzing", &species.lethal_bronzing, yes),
-        row(speaker, species, "hardiness_c", "fact-cold", &species.hardiness_c, |x| m.temperature(*x)),
+        row(
+            speaker,
+            species,
+            "live_leaves",
+            "fact-live-leaves",
+            &species.live_leaves,
+            |x| range(speaker, x),
+        ),
+        row(
+            speaker,
+            species,
+            "leaves_per_year",
+            "fact-per-year",
+            &species.leaves_per_year,
+            |x| range(speaker, x),
+        ),
+        row(
+            speaker,
+            species,
+            "leaf_length",
+            "fact-leaf-length",
+            &species.leaf_length,
+            length,
+        ),
+        row(
+            speaker,
+            species,
+            "max_height",
+            "fact-max-height",
+            &species.max_height,
+            length,
+        ),
+        row(
+            speaker,
+            species,
+            "trunk_diameter",
+            "fact-thick",
+            &species.trunk_diameter,
+            |x| m.short_length(*x),
+        ),
+        row(
+            speaker,
+            species,
+            "fusarium",
+            "fact-fusarium",
+            &species.fusarium,
+            yes,
+        ),
+        row(
+            speaker,
+            species,
+            "lethal_bronzing",
+            "fact-bronzing",
+            &species.lethal_bronzing,
+            yes,
+        ),
+        row(
+            speaker,
+            species,
+            "hardiness_c",
+            "fact-cold",
+            &species.hardiness_c,
+            |x| m.temperature(*x),
+        ),
     ]
 }
 
@@ -105,7 +207,9 @@ fn row<T>(
     value: &Option<Sourced<T>>,
     words: impl Fn(&T) -> String,
 ) -> Fact {
-    let Some(known) = value else { return fact(speaker, name, None) };
+    let Some(known) = value else {
+        return fact(speaker, name, None);
+    };
     Fact {
         mark: speaker.basis(known.basis),
         note: species.note(field).map(str::to_owned),
@@ -115,16 +219,26 @@ fn row<T>(
 }
 
 fn armature(speaker: &Speaker, species: &Species) -> Fact {
-    let fact = row(speaker, species, "armature", "fact-armature", &species.armature, |x| {
-        speaker.say(match x {
-            Armature::Unarmed => "armature-none",
-            Armature::Armed => "armature-armed",
-            Armature::Teeth => "armature-teeth",
-            Armature::Spines => "armature-spines",
-        })
-    });
+    let fact = row(
+        speaker,
+        species,
+        "armature",
+        "fact-armature",
+        &species.armature,
+        |x| {
+            speaker.say(match x {
+                Armature::Unarmed => "armature-none",
+                Armature::Armed => "armature-armed",
+                Armature::Teeth => "armature-teeth",
+                Armature::Spines => "armature-spines",
+            })
+        },
+    );
     let note = (!species.armature_note.is_empty()).then(|| species.armature_note.clone());
-    Fact { note: note.or(fact.note), ..fact }
+    Fact {
+        note: note.or(fact.note),
+        ..fact
+    }
 }
 
 fn range(speaker: &Speaker, range: &Range) -> String {
@@ -134,7 +248,10 @@ fn range(speaker: &Speaker, range: &Range) -> String {
         Some(low) if low == range.high => high,
         Some(low) => {
             let low = speaker.measure.number(low, 1);
-            speaker.text("measure-range", &[("low", low.into()), ("high", high.into())])
+            speaker.text(
+                "measure-range",
+                &[("low", low.into()), ("high", high.into())],
+            )
         }
     }
 }

@@ -28,7 +28,11 @@ pub struct Event {
 /// A palm's entries in words, newest first.
 pub fn view(speaker: &Speaker, entries: &[Entry]) -> Vec<Event> {
     let superseded: BTreeSet<EntryId> = entries.iter().filter_map(|e| e.replaces).collect();
-    entries.iter().rev().map(|entry| event(speaker, entry, superseded.contains(&entry.id))).collect()
+    entries
+        .iter()
+        .rev()
+        .map(|entry| event(speaker, entry, superseded.contains(&entry.id)))
+        .collect()
 }
 
 fn event(speaker: &Speaker, entry: &Entry, superseded: bool) -> Event {
@@ -61,40 +65,65 @@ fn said(speaker: &Speaker, body: &Body) -> (String, String) {
         Body::PalmRemoved { why, .. } => plain("history-removed", why),
         Body::Inspected { inspection, .. } => {
             let stem = [("n", i64::from(inspection.stem).into())];
-            (speaker.text("history-inspected", &stem), counted(speaker, inspection))
+            (
+                speaker.text("history-inspected", &stem),
+                counted(speaker, inspection),
+            )
         }
-        Body::HoldSet { reason, note, until, .. } => {
-            let until = until.map(|d| speaker.text("history-until", &[("date", speaker.measure.date(d).into())]));
+        Body::HoldSet {
+            reason,
+            note,
+            until,
+            ..
+        } => {
+            let until = until.map(|d| {
+                speaker.text("history-until", &[("date", speaker.measure.date(d).into())])
+            });
             let reason = hold_reason(speaker, reason);
-            let detail: Vec<String> =
-                [Some(reason), until, Some(note.clone())].into_iter().flatten().filter(|s| !s.is_empty()).collect();
+            let detail: Vec<String> = [Some(reason), until, Some(note.clone())]
+                .into_iter()
+                .flatten()
+                .filter(|s| !s.is_empty())
+                .collect();
             (speaker.say("history-hold-set"), detail.join("; "))
         }
         Body::HoldLifted { note, .. } => plain("history-hold-lifted", note),
         Body::Noted { text, .. } => plain("history-noted", text),
         Body::Withdrawn { why } => plain("history-withdrawn", why),
-        Body::Unknown { kind, .. } => (speaker.text("history-unknown", &[("kind", kind.clone().into())]), String::new()),
+        Body::Unknown { kind, .. } => (
+            speaker.text("history-unknown", &[("kind", kind.clone().into())]),
+            String::new(),
+        ),
     }
 }
 
 /// The words of a hold's reason; a reason without words is shown as it was written.
 pub fn hold_reason(speaker: &Speaker, reason: &str) -> String {
     let code = format!("forms-hold-reason-{reason}");
-    if speaker.words().has(&code) { speaker.say(&code) } else { reason.to_owned() }
+    if speaker.words().has(&code) {
+        speaker.say(&code)
+    } else {
+        reason.to_owned()
+    }
 }
 
 /// What an inspection noted, only what it noted.
 pub fn counted(speaker: &Speaker, look: &Inspection) -> String {
-    let count = |code: &str, n: Option<u32>| n.map(|n| speaker.text(code, &[("n", i64::from(n).into())]));
+    let count =
+        |code: &str, n: Option<u32>| n.map(|n| speaker.text(code, &[("n", i64::from(n).into())]));
     let mut parts: Vec<String> = [
         count("history-green", look.green),
         count("history-yellowing", look.yellowing),
         count("history-brown", look.brown),
         count("history-new", look.new_leaves),
         count("history-took-green", look.removed.green.filter(|n| *n > 0)),
-        count("history-took-yellowing", look.removed.yellowing.filter(|n| *n > 0)),
+        count(
+            "history-took-yellowing",
+            look.removed.yellowing.filter(|n| *n > 0),
+        ),
         count("history-took-brown", look.removed.brown.filter(|n| *n > 0)),
-        look.spear.map(|s| speaker.say(&format!("spear-state-{}", s.word()))),
+        look.spear
+            .map(|s| speaker.say(&format!("spear-state-{}", s.word()))),
         clock(speaker, look),
     ]
     .into_iter()
@@ -114,13 +143,23 @@ fn sign_words(speaker: &Speaker, sign: &str) -> String {
     }
     // in the middle of a sentence
     let words = speaker.say(&code);
-    words.chars().take(1).flat_map(char::to_lowercase).chain(words.chars().skip(1)).collect()
+    words
+        .chars()
+        .take(1)
+        .flat_map(char::to_lowercase)
+        .chain(words.chars().skip(1))
+        .collect()
 }
 
 fn clock(speaker: &Speaker, look: &Inspection) -> Option<String> {
-    let hours = |c: Option<model::Clock>| c.map_or_else(|| "–".to_owned(), |c| speaker.measure.number(c.0, 2));
+    let hours = |c: Option<model::Clock>| {
+        c.map_or_else(|| "–".to_owned(), |c| speaker.measure.number(c.0, 2))
+    };
     (look.clock_left.is_some() || look.clock_right.is_some()).then(|| {
-        let args = [("left", hours(look.clock_left).into()), ("right", hours(look.clock_right).into())];
+        let args = [
+            ("left", hours(look.clock_left).into()),
+            ("right", hours(look.clock_right).into()),
+        ];
         speaker.text("history-clock", &args)
     })
 }

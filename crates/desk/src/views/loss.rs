@@ -54,7 +54,10 @@ pub fn view(speaker: &Speaker, reading: &Reading) -> LossView {
 
 fn said(speaker: &Speaker, loss: &LossReading) -> Vec<String> {
     let m = speaker.measure;
-    let dates = [("since", m.date(loss.since).into()), ("until", m.date(loss.until).into())];
+    let dates = [
+        ("since", m.date(loss.since).into()),
+        ("until", m.date(loss.until).into()),
+    ];
     let seen = match loss.lost {
         Some(n) => {
             let lost = [("lost", (n.round() as i64).into())];
@@ -71,14 +74,27 @@ fn said(speaker: &Speaker, loss: &LossReading) -> Vec<String> {
 }
 
 fn verdict(speaker: &Speaker, loss: Option<&LossReading>, key: &str) -> String {
-    let Some(loss) = loss else { return speaker.say("loss-verdict-none") };
-    let Some(p) = loss.tail_probability else { return speaker.say("loss-verdict-unknown") };
+    let Some(loss) = loss else {
+        return speaker.say("loss-verdict-none");
+    };
+    let Some(p) = loss.tail_probability else {
+        return speaker.say("loss-verdict-unknown");
+    };
     let moved = loss.expected[Explanation::Move.index()].is_some();
     let args = [
-        ("range", speaker.measure.counts(loss.ordinary.0, loss.ordinary.1).into()),
+        (
+            "range",
+            speaker
+                .measure
+                .counts(loss.ordinary.0, loss.ordinary.1)
+                .into(),
+        ),
         ("p", speaker.measure.percent(p).into()),
     ];
-    speaker.text(&format!("loss-verdict-{key}{}", if moved { "-moved" } else { "" }), &args)
+    speaker.text(
+        &format!("loss-verdict-{key}{}", if moved { "-moved" } else { "" }),
+        &args,
+    )
 }
 
 fn ranges(speaker: &Speaker, loss: &LossReading) -> Strips {
@@ -86,7 +102,12 @@ fn ranges(speaker: &Speaker, loss: &LossReading) -> Strips {
         .into_iter()
         .filter_map(|e| {
             let (low, high) = loss.expected[e.index()]?;
-            Some((e.key(), speaker.say(&format!("explanation-{}", e.key())), low, high))
+            Some((
+                e.key(),
+                speaker.say(&format!("explanation-{}", e.key())),
+                low,
+                high,
+            ))
         })
         .collect();
     strips(speaker, &ranges, loss.lost)
@@ -107,12 +128,32 @@ pub fn tripwire(speaker: &Speaker, reading: &Reading) -> String {
 /// Losses after the last look: what is expected, and the limit of what is ordinary.
 fn ahead(speaker: &Speaker, reading: &Reading) -> Course {
     let from = reading.last_inspection.unwrap_or(reading.as_of);
-    let days: Vec<Day> = (0..=AHEAD_DAYS / 14).map(|k| reading.as_of.plus(14 * k)).collect();
-    let lost = reading.forecasts(Cut::NONE, &days).into_iter().map(|f| f.lost);
+    let days: Vec<Day> = (0..=AHEAD_DAYS / 14)
+        .map(|k| reading.as_of.plus(14 * k))
+        .collect();
+    let lost = reading
+        .forecasts(Cut::NONE, &days)
+        .into_iter()
+        .map(|f| f.lost);
     // on the day of the look nothing has been lost since
     let start = (from < reading.as_of).then_some((from, Quantiles::default()));
-    let expected: Vec<(Day, Quantiles)> = start.into_iter().chain(days.iter().copied().zip(lost)).collect();
-    let limit: Vec<(Day, f64)> = days.iter().map(|d| (*d, f64::from(reading.tripwire(*d).count))).collect();
-    let traces = [Trace::Fan("lost", &expected), Trace::Stairs("tripwire", &limit)];
-    course(speaker, &traces, from, reading.as_of.plus(AHEAD_DAYS), reading.as_of)
+    let expected: Vec<(Day, Quantiles)> = start
+        .into_iter()
+        .chain(days.iter().copied().zip(lost))
+        .collect();
+    let limit: Vec<(Day, f64)> = days
+        .iter()
+        .map(|d| (*d, f64::from(reading.tripwire(*d).count)))
+        .collect();
+    let traces = [
+        Trace::Fan("lost", &expected),
+        Trace::Stairs("tripwire", &limit),
+    ];
+    course(
+        speaker,
+        &traces,
+        from,
+        reading.as_of.plus(AHEAD_DAYS),
+        reading.as_of,
+    )
 }

@@ -15,8 +15,13 @@ pub const MOVED_DAYS: i32 = 540;
 const LIKELY: f64 = 0.5;
 
 /// The holds of the cut plan that come before everything else, worst first.
-const WORST_HOLDS: [&str; 5] =
-    ["hold-spear-pulled", "hold-spear-down", "hold-wilt-suspect", "hold-decline-likely", "hold-wires-within"];
+const WORST_HOLDS: [&str; 5] = [
+    "hold-spear-pulled",
+    "hold-spear-down",
+    "hold-wilt-suspect",
+    "hold-decline-likely",
+    "hold-wires-within",
+];
 
 /// Every code a need can have; each has words in every language.
 pub const CODES: [&str; 18] = [
@@ -71,7 +76,10 @@ fn add(needs: &mut Vec<Need>, rank: u8, finding: Finding) {
 
 fn held(needs: &mut Vec<Need>, standing: &Standing) {
     for hold in &standing.holds {
-        let rank = WORST_HOLDS.iter().position(|c| *c == hold.code).map_or(12, |i| i as u8);
+        let rank = WORST_HOLDS
+            .iter()
+            .position(|c| *c == hold.code)
+            .map_or(12, |i| i as u8);
         let mut finding = Finding::new(need_of_hold(hold.code), hold.severity);
         finding.args.clone_from(&hold.args);
         add(needs, rank, finding);
@@ -102,40 +110,80 @@ fn held_by_people(needs: &mut Vec<Need>, record: &PalmRecord, today: Day) {
 }
 
 fn read(needs: &mut Vec<Need>, standing: &Standing, today: Day) {
-    let likely = |e| Some(standing.probability(e)).filter(|p| *p >= LIKELY && standing.explanation.is_some());
+    let likely = |e| {
+        Some(standing.probability(e)).filter(|p| *p >= LIKELY && standing.explanation.is_some())
+    };
     if standing.unusual() {
         let lost = Arg::Count(standing.lost.unwrap_or(0.0).round() as i64);
-        add(needs, 8, Finding::new("need-tripwire", Severity::Act).with("n", lost));
+        add(
+            needs,
+            8,
+            Finding::new("need-tripwire", Severity::Act).with("n", lost),
+        );
     }
-    let has_decline = standing.holds.iter().any(|h| h.code == "hold-decline-likely");
+    let has_decline = standing
+        .holds
+        .iter()
+        .any(|h| h.code == "hold-decline-likely");
     if let Some(p) = likely(Explanation::Decline).filter(|_| !has_decline) {
-        add(needs, 7, Finding::new("need-decline", Severity::Act).with("share", Arg::Share(p)));
+        add(
+            needs,
+            7,
+            Finding::new("need-decline", Severity::Act).with("share", Arg::Share(p)),
+        );
     }
     if let Some(p) = likely(Explanation::Hunger) {
-        add(needs, 20, Finding::new("need-hunger", Severity::Act).with("share", Arg::Share(p)));
+        add(
+            needs,
+            20,
+            Finding::new("need-hunger", Severity::Act).with("share", Arg::Share(p)),
+        );
     }
     if standing.due.latest.is_some_and(|d| d <= today) {
         let n = Arg::Count(i64::from(standing.take.brown));
-        add(needs, 24, Finding::new("need-overdue", Severity::Caution).with("n", n));
+        add(
+            needs,
+            24,
+            Finding::new("need-overdue", Severity::Caution).with("n", n),
+        );
     }
 }
 
 fn looked_at(needs: &mut Vec<Need>, record: &PalmRecord, today: Day) {
     let Some(last) = record.last_look().map(|look| look.date) else {
-        return add(needs, 30, Finding::new("need-first-look", Severity::Caution));
+        return add(
+            needs,
+            30,
+            Finding::new("need-first-look", Severity::Caution),
+        );
     };
-    let moved = record.palm.moved_on.is_some_and(|d| (0..MOVED_DAYS).contains(&today.since(d)));
-    let (long, code) = if moved { (LONG_MOVED_DAYS, "need-look-moved") } else { (LONG_DAYS, "need-look") };
+    let moved = record
+        .palm
+        .moved_on
+        .is_some_and(|d| (0..MOVED_DAYS).contains(&today.since(d)));
+    let (long, code) = if moved {
+        (LONG_MOVED_DAYS, "need-look-moved")
+    } else {
+        (LONG_DAYS, "need-look")
+    };
     let days = today.since(last);
     if days > long {
         let ago = Arg::Days(f64::from(days));
-        add(needs, if moved { 26 } else { 32 }, Finding::new(code, Severity::Caution).with("ago", ago));
+        add(
+            needs,
+            if moved { 26 } else { 32 },
+            Finding::new(code, Severity::Caution).with("ago", ago),
+        );
     }
 }
 
 fn described(needs: &mut Vec<Need>, office: &Office, record: &PalmRecord) {
     if office.species(&record.palm).is_none() {
         let name = Arg::Text(record.palm.species.clone());
-        add(needs, 40, Finding::new("need-species", Severity::Info).with("name", name));
+        add(
+            needs,
+            40,
+            Finding::new("need-species", Severity::Info).with("name", name),
+        );
     }
 }

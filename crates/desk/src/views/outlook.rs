@@ -53,5 +53,9 @@ fn cells(speaker: &Speaker, f: &Forecast) -> [Cell; 5] {
 
 /// A quantity with its interval.
 pub fn cell(speaker: &Speaker, q: &Quantiles) -> Cell {
-    Cell { median: speaker.measure.about(q.q50), range: speaker.measure.counts(q.q05, q.q95), band: speaker.measure.band(q.q05, q.q95) }
+    Cell {
+        median: speaker.measure.about(q.q50),
+        range: speaker.measure.counts(q.q05, q.q95),
+        band: speaker.measure.band(q.q05, q.q95),
+    }
 }

@@ -18,7 +18,12 @@ impl Paging {
     /// The page asked for of a list; a number beyond the end gives the last page.
     pub fn of(total: usize, per_page: usize, asked: usize) -> Paging {
         let pages = total.div_ceil(per_page).max(1);
-        Paging { page: asked.clamp(1, pages), pages, total, per_page }
+        Paging {
+            page: asked.clamp(1, pages),
+            pages,
+            total,
+            per_page,
+        }
     }
 
     /// The things on this page.

@@ -83,14 +83,30 @@ pub struct PalmView {
 }
 
 /// The page of a palm; `None` if there is no such palm or stem.
-pub fn view(speaker: &Speaker, office: &Office, tag: &str, stem: u16, question: Question) -> Option<PalmView> {
+pub fn view(
+    speaker: &Speaker,
+    office: &Office,
+    tag: &str,
+    stem: u16,
+    question: Question,
+) -> Option<PalmView> {
     let state = office.state();
     let record = state.by_tag(tag)?;
     let reading = office.reading(record.id)?;
     let entries = office.history(record.id).unwrap_or_default();
     let at = StemToday::of(office, record, &reading, stem, question.next_visit)?;
     let history = history::view(speaker, &entries);
-    Some(Page { speaker, office, record, reading: &reading, at: &at, question }.view(history))
+    Some(
+        Page {
+            speaker,
+            office,
+            record,
+            reading: &reading,
+            at: &at,
+            question,
+        }
+        .view(history),
+    )
 }
 
 struct Page<'a> {
@@ -141,7 +157,9 @@ impl Page<'_> {
             next_visit: self.at.next_visit().to_string(),
             answer,
             own: facts::of_palm(speaker, palm),
-            about_species: species.map(|s| facts::of_species(speaker, s)).unwrap_or_default(),
+            about_species: species
+                .map(|s| facts::of_species(speaker, s))
+                .unwrap_or_default(),
             history,
             holds: self.holds(),
             last_look: self.last_look(),
@@ -150,12 +168,20 @@ impl Page<'_> {
 
     fn needs(&self, standing: &Standing) -> Vec<Said> {
         let needs = needs::of(self.office, self.record, Some(standing));
-        needs.iter().map(|need| self.speaker.finding(&need.finding)).collect()
+        needs
+            .iter()
+            .map(|need| self.speaker.finding(&need.finding))
+            .collect()
     }
 
     fn stems(&self) -> Vec<(u16, bool)> {
         let own = self.at.case().stem;
-        let all = self.reading.stems.iter().map(|(n, _)| (*n, *n == own)).collect::<Vec<_>>();
+        let all = self
+            .reading
+            .stems
+            .iter()
+            .map(|(n, _)| (*n, *n == own))
+            .collect::<Vec<_>>();
         if all.len() > 1 { all } else { Vec::new() }
     }
 
@@ -163,21 +189,45 @@ impl Page<'_> {
         let spear = self.at.looks().iter().rev().find_map(|look| look.spear);
         let look = Look::of(self.at.species(), self.record.palm.trunk_height, spear);
         let asked = answer.map(|a| (Mode::Asked, a.cut));
-        let cuts: Vec<(Mode, Cut)> =
-            [Some((Mode::Plan, plan.may_take)), asked, Some((Mode::Uncut, Cut::NONE))].into_iter().flatten().collect();
-        crowns::view(self.speaker, &self.record.palm.tag, self.at.reading(), &look, &cuts)
+        let cuts: Vec<(Mode, Cut)> = [
+            Some((Mode::Plan, plan.may_take)),
+            asked,
+            Some((Mode::Uncut, Cut::NONE)),
+        ]
+        .into_iter()
+        .flatten()
+        .collect();
+        crowns::view(
+            self.speaker,
+            &self.record.palm.tag,
+            self.at.reading(),
+            &look,
+            &cuts,
+        )
     }
 
     fn holds(&self) -> Vec<(String, String)> {
         let words = |hold: &model::state::Hold| {
             let reason = history::hold_reason(self.speaker, &hold.reason);
-            if hold.note.is_empty() { reason } else { format!("{reason}: {}", hold.note) }
+            if hold.note.is_empty() {
+                reason
+            } else {
+                format!("{reason}: {}", hold.note)
+            }
         };
-        self.record.holds_on(self.at.today()).map(|h| (h.entry.0.to_string(), words(h))).collect()
+        self.record
+            .holds_on(self.at.today())
+            .map(|h| (h.entry.0.to_string(), words(h)))
+            .collect()
     }
 
     fn last_look(&self) -> Option<String> {
-        let look = self.at.looks().iter().rev().find(|look| look.date <= self.at.today())?;
+        let look = self
+            .at
+            .looks()
+            .iter()
+            .rev()
+            .find(|look| look.date <= self.at.today())?;
         let args = [
             ("date", self.speaker.measure.date(look.date).into()),
             ("counts", history::counted(self.speaker, look).into()),
@@ -188,7 +238,13 @@ impl Page<'_> {
 
 fn due_note(speaker: &Speaker, reading: &Reading) -> String {
     let (tidy, limit) = tidy_and_limit(reading);
-    speaker.text("due-note", &[("tidy", i64::from(tidy).into()), ("limit", i64::from(limit).into())])
+    speaker.text(
+        "due-note",
+        &[
+            ("tidy", i64::from(tidy).into()),
+            ("limit", i64::from(limit).into()),
+        ],
+    )
 }
 
 /// Counts of the past as dots, counts to come as bands.
@@ -200,12 +256,22 @@ fn counts(speaker: &Speaker, reading: &Reading, looks: &[Inspection], cut: Cut) 
         days.iter().copied().zip(ahead.iter().map(of)).collect()
     };
     let dots = |of: fn(&Inspection) -> Option<u32>| -> Vec<(Day, f64)> {
-        looks.iter().filter_map(|look| Some((look.date, f64::from(of(look)?)))).collect()
+        looks
+            .iter()
+            .filter_map(|look| Some((look.date, f64::from(of(look)?))))
+            .collect()
     };
     let (live, brown) = (dots(Inspection::live), dots(|look| look.brown));
-    let from = looks.first().map_or(today, |look| look.date).max(today.plus(-AHEAD_DAYS));
+    let from = looks
+        .first()
+        .map_or(today, |look| look.date)
+        .max(today.plus(-AHEAD_DAYS));
     let (live_ahead, brown_ahead) = (fan(|f| f.live), fan(|f| f.brown_on));
-    let recent = |dots: Vec<(Day, f64)>| dots.into_iter().filter(|(d, _)| *d >= from).collect::<Vec<_>>();
+    let recent = |dots: Vec<(Day, f64)>| {
+        dots.into_iter()
+            .filter(|(d, _)| *d >= from)
+            .collect::<Vec<_>>()
+    };
     let (live, brown) = (recent(live), recent(brown));
     let traces = [
         Trace::Fan("live", &live_ahead),

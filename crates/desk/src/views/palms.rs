@@ -125,7 +125,12 @@ pub struct PalmsView {
 }
 
 /// The page asked for. Computes standings only for the palms it lists; filters use what is known already.
-pub fn view(speaker: &Speaker, office: &Office, standings: &Standings, search: &Search) -> PalmsView {
+pub fn view(
+    speaker: &Speaker,
+    office: &Office,
+    standings: &Standings,
+    search: &Search,
+) -> PalmsView {
     let (state, today) = (office.state(), office.today());
     let (found, paging) = find(&state, standings, search, today);
     let rows = found.iter().map(|record| {
@@ -133,7 +138,13 @@ pub fn view(speaker: &Speaker, office: &Office, standings: &Standings, search: &
         row(speaker, office, record, standing.as_deref())
     });
     let rows = rows.collect();
-    let counts = [("n", (paging.total as i64).into()), ("total", speaker.measure.count(state.tags().len() as i64).into())];
+    let counts = [
+        ("n", (paging.total as i64).into()),
+        (
+            "total",
+            speaker.measure.count(state.tags().len() as i64).into(),
+        ),
+    ];
     let filters_readings = search.explanation.is_some() || search.due.is_some();
     PalmsView {
         summary: speaker.text("palms-summary", &counts),
@@ -141,7 +152,9 @@ pub fn view(speaker: &Speaker, office: &Office, standings: &Standings, search: &
         paging,
         sites: choices(&state, |r| &r.palm.site),
         species: choices(&state, |r| &r.palm.species),
-        pending: filters_readings.then(|| today::pending(speaker, standings.missing(office))).flatten(),
+        pending: filters_readings
+            .then(|| today::pending(speaker, standings.missing(office)))
+            .flatten(),
     }
 }
 
@@ -152,7 +165,9 @@ pub fn find<'s>(
     search: &Search,
     today: Day,
 ) -> (Vec<&'s Arc<PalmRecord>>, Paging) {
-    let all: Vec<_> = in_order(state).filter(|r| matches(r, standings, search, today)).collect();
+    let all: Vec<_> = in_order(state)
+        .filter(|r| matches(r, standings, search, today))
+        .collect();
     let paging = Paging::of(all.len(), PER_PAGE, search.page);
     (all[paging.range()].to_vec(), paging)
 }
@@ -173,15 +188,22 @@ fn matches(record: &Arc<PalmRecord>, standings: &Standings, search: &Search, tod
     if search.explanation.is_none() && search.due.is_none() {
         return true;
     }
-    let Some(standing) = standings.peek(record, today) else { return false };
-    search.explanation.is_none_or(|e| standing.explanation == Some(e))
+    let Some(standing) = standings.peek(record, today) else {
+        return false;
+    };
+    search
+        .explanation
+        .is_none_or(|e| standing.explanation == Some(e))
         && search.due.is_none_or(|d| Due::of(&standing, today) == d)
 }
 
 fn holds_text(record: &PalmRecord, text: &str) -> bool {
     let wanted = text.trim().to_lowercase();
     let palm = &record.palm;
-    wanted.is_empty() || [&palm.tag, &palm.species, &palm.site].iter().any(|t| t.to_lowercase().contains(&wanted))
+    wanted.is_empty()
+        || [&palm.tag, &palm.species, &palm.site]
+            .iter()
+            .any(|t| t.to_lowercase().contains(&wanted))
 }
 
 fn choices(state: &State, value: impl Fn(&PalmRecord) -> &str) -> Vec<Choice> {
@@ -193,11 +215,24 @@ fn choices(state: &State, value: impl Fn(&PalmRecord) -> &str) -> Vec<Choice> {
     if counts.len() > MOST_CHOICES {
         return Vec::new();
     }
-    counts.into_iter().map(|(value, count)| Choice { value: value.to_owned(), count }).collect()
+    counts
+        .into_iter()
+        .map(|(value, count)| Choice {
+            value: value.to_owned(),
+            count,
+        })
+        .collect()
 }
 
-fn row(speaker: &Speaker, office: &Office, record: &PalmRecord, standing: Option<&Standing>) -> PalmRow {
-    let last = record.last_look().map(|look| speaker.measure.date(look.date));
+fn row(
+    speaker: &Speaker,
+    office: &Office,
+    record: &PalmRecord,
+    standing: Option<&Standing>,
+) -> PalmRow {
+    let last = record
+        .last_look()
+        .map(|look| speaker.measure.date(look.date));
     let explanation = standing.and_then(|s| s.explanation.map(|e| (e, s.probability(e))));
     PalmRow {
         tag: record.palm.tag.clone(),
@@ -205,15 +240,26 @@ fn row(speaker: &Speaker, office: &Office, record: &PalmRecord, standing: Option
         site: record.palm.site.clone(),
         last_look: last.unwrap_or_else(|| speaker.say("palms-no-look")),
         key: explanation.map(|(e, _)| e.key()),
-        explanation: explanation.map_or_else(|| speaker.say("palms-no-reading"), |(e, p)| explained(speaker, e, p)),
+        explanation: explanation.map_or_else(
+            || speaker.say("palms-no-reading"),
+            |(e, p)| explained(speaker, e, p),
+        ),
         due: standing.map_or_else(String::new, |s| due(speaker, s, office.today())),
-        need: needs::of(office, record, standing).first().map(|n| speaker.measure.finding(&n.finding)),
+        need: needs::of(office, record, standing)
+            .first()
+            .map(|n| speaker.measure.finding(&n.finding)),
     }
 }
 
 fn explained(speaker: &Speaker, explanation: Explanation, p: f64) -> String {
     let name = speaker.say(&format!("explanation-{}", explanation.key()));
-    speaker.text("palms-explained", &[("name", name.into()), ("p", speaker.measure.percent(p).into())])
+    speaker.text(
+        "palms-explained",
+        &[
+            ("name", name.into()),
+            ("p", speaker.measure.percent(p).into()),
+        ],
+    )
 }
 
 /// When a visit is due, in words.

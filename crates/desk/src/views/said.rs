@@ -56,7 +56,10 @@ pub struct Said {
 impl Speaker {
     /// For a reader, over the embedded tables.
     pub fn new(measure: Measure) -> Speaker {
-        Speaker { measure, knowledge: Knowledge::embedded() }
+        Speaker {
+            measure,
+            knowledge: Knowledge::embedded(),
+        }
     }
 
     /// The reader's words.
@@ -82,7 +85,11 @@ impl Speaker {
             text: self.measure.finding(finding),
             basis: self.unsourced(finding),
             sources: self.cite(&finding.sources),
-            otherwise: finding.conflicts.iter().filter_map(|key| self.otherwise(key)).collect(),
+            otherwise: finding
+                .conflicts
+                .iter()
+                .filter_map(|key| self.otherwise(key))
+                .collect(),
         }
     }
 
@@ -100,12 +107,35 @@ impl Speaker {
 
     fn otherwise(&self, key: &str) -> Option<Otherwise> {
         let (en, es, sources) = match (self.knowledge.rule(key), self.knowledge.safety(key)) {
-            (Some(RuleRow { text, text_es, sources, .. }), _) => (text, text_es, sources),
-            (None, Some(SafetyRow { text, text_es, sources, .. })) => (text, text_es, sources),
+            (
+                Some(RuleRow {
+                    text,
+                    text_es,
+                    sources,
+                    ..
+                }),
+                _,
+            ) => (text, text_es, sources),
+            (
+                None,
+                Some(SafetyRow {
+                    text,
+                    text_es,
+                    sources,
+                    ..
+                }),
+            ) => (text, text_es, sources),
             (None, None) => return None,
         };
-        let text = if self.words().lang() == Lang::Es { es } else { en };
-        Some(Otherwise { text: text.clone(), sources: self.cite(sources) })
+        let text = if self.words().lang() == Lang::Es {
+            es
+        } else {
+            en
+        };
+        Some(Otherwise {
+            text: text.clone(),
+            sources: self.cite(sources),
+        })
     }
 
     /// Sources by their keys. A key that does not resolve is shown as it is, so that the gap is seen.
@@ -115,10 +145,24 @@ impl Speaker {
 
     fn cited(&self, key: &SourceKey) -> Cited {
         let Some(source) = self.knowledge.source(&key.0) else {
-            return Cited { key: key.to_string(), title: key.to_string(), by: String::new(), mark: None };
+            return Cited {
+                key: key.to_string(),
+                title: key.to_string(),
+                by: String::new(),
+                mark: None,
+            };
         };
-        let known = [&source.author, &source.publisher, &source.year, &source.identifier];
-        let known: Vec<&str> = known.into_iter().map(String::as_str).filter(|s| !s.is_empty()).collect();
+        let known = [
+            &source.author,
+            &source.publisher,
+            &source.year,
+            &source.identifier,
+        ];
+        let known: Vec<&str> = known
+            .into_iter()
+            .map(String::as_str)
+            .filter(|s| !s.is_empty())
+            .collect();
         Cited {
             key: source.key.clone(),
             title: source.title.clone(),

@@ -20,7 +20,8 @@ pub const LIMIT: (u32, f64) = (8, 0.15);
 
 /// From how many dead fronds on a visit is worth it, and above how many it is late, for the crown of this reading.
 pub fn tidy_and_limit(reading: &Reading) -> (u32, u32) {
-    let of = |(least, share): (u32, f64)| least.max((share * reading.full_crown.q50).round() as u32);
+    let of =
+        |(least, share): (u32, f64)| least.max((share * reading.full_crown.q50).round() as u32);
     (of(TIDY), of(LIMIT))
 }
 
@@ -47,15 +48,18 @@ impl Standing {
     /// From a reading, which may be thrown away afterwards.
     pub fn of(office: &Office, record: &PalmRecord, reading: &PalmReading) -> Standing {
         let today = office.today();
-        let best = Explanation::ALL
-            .into_iter()
-            .max_by(|a, b| reading.probabilities[a.index()].total_cmp(&reading.probabilities[b.index()]));
+        let best = Explanation::ALL.into_iter().max_by(|a, b| {
+            reading.probabilities[a.index()].total_cmp(&reading.probabilities[b.index()])
+        });
         let mut standing = Standing {
             probabilities: reading.probabilities,
             explanation: best.filter(|_| record.inspections.iter().any(|i| i.date <= today)),
             tail_probability: None,
             lost: None,
-            due: DueWindow { earliest: None, latest: None },
+            due: DueWindow {
+                earliest: None,
+                latest: None,
+            },
             holds: Vec::new(),
             take: Cut::NONE,
         };
@@ -73,7 +77,9 @@ impl Standing {
         self.due.earliest = first(self.due.earliest, due.earliest);
         self.due.latest = first(self.due.latest, due.latest);
         if let Some(loss) = stem.reading().loss() {
-            let stranger = loss.tail_probability.is_some_and(|p| self.tail_probability.is_none_or(|q| p < q));
+            let stranger = loss
+                .tail_probability
+                .is_some_and(|p| self.tail_probability.is_none_or(|q| p < q));
             if stranger {
                 (self.tail_probability, self.lost) = (loss.tail_probability, loss.lost);
             }
@@ -135,11 +141,23 @@ impl Standings {
         Some(self.keep(office, record, &reading))
     }
 
-    fn keep(&self, office: &Office, record: &Arc<PalmRecord>, reading: &PalmReading) -> Arc<Standing> {
+    fn keep(
+        &self,
+        office: &Office,
+        record: &Arc<PalmRecord>,
+        reading: &PalmReading,
+    ) -> Arc<Standing> {
         let standing = Arc::new(Standing::of(office, record, reading));
         self.made.fetch_add(1, Ordering::Relaxed);
-        let kept = Kept { record: record.clone(), today: office.today(), standing: standing.clone() };
-        self.kept.write().unwrap_or_else(PoisonError::into_inner).insert(record.id, kept);
+        let kept = Kept {
+            record: record.clone(),
+            today: office.today(),
+            standing: standing.clone(),
+        };
+        self.kept
+            .write()
+            .unwrap_or_else(PoisonError::into_inner)
+            .insert(record.id, kept);
         standing
     }
 
@@ -155,7 +173,10 @@ impl Standings {
             return;
         }
         let (today, state) = (office.today(), office.state());
-        let missing: Vec<_> = state.standing().filter(|r| self.peek(r, today).is_none()).collect();
+        let missing: Vec<_> = state
+            .standing()
+            .filter(|r| self.peek(r, today).is_none())
+            .collect();
         missing.par_iter().for_each(|record| {
             self.get(office, record);
         });
@@ -167,7 +188,8 @@ impl Standings {
         let (today, state) = (office.today(), office.state());
         let kept = self.kept.read().unwrap_or_else(PoisonError::into_inner);
         let known = |r: &Arc<PalmRecord>| {
-            kept.get(&r.id).is_some_and(|k| k.today == today && Arc::ptr_eq(&k.record, r))
+            kept.get(&r.id)
+                .is_some_and(|k| k.today == today && Arc::ptr_eq(&k.record, r))
         };
         state.standing().filter(|r| !known(r)).count()
     }

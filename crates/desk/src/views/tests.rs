@@ -13,8 +13,12 @@ use std::sync::Arc;
 use testkit::{Book, InspectionWith, PalmWith, clock, day, ids, inspection, palm};
 
 fn office(book: &Book) -> Office {
-    let world =
-        World { now: clock("2026-06-15"), as_of: Some(day("2026-06-15")), new_id: ids(9), device: "test".into() };
+    let world = World {
+        now: clock("2026-06-15"),
+        as_of: Some(day("2026-06-15")),
+        new_id: ids(9),
+        device: "test".into(),
+    };
     let office = Office::open(Arc::new(ledger::Memory::new()), world).unwrap();
     office.take_in(book.entries()).unwrap();
     office
@@ -37,17 +41,40 @@ fn row_of(count: u32) -> Book {
 fn a_list_reads_only_the_palms_it_shows() {
     let office = office(&row_of(160));
     let standings = Standings::default();
-    let at = |page| Search { page, ..Search::default() };
-    assert_eq!(palms::view(&speaker(), &office, &standings, &at(1)).rows.len(), PER_PAGE);
+    let at = |page| Search {
+        page,
+        ..Search::default()
+    };
+    assert_eq!(
+        palms::view(&speaker(), &office, &standings, &at(1))
+            .rows
+            .len(),
+        PER_PAGE
+    );
     assert_eq!(standings.made(), PER_PAGE as u64);
     palms::view(&speaker(), &office, &standings, &at(1));
-    assert_eq!(standings.made(), PER_PAGE as u64, "the same page again reads nothing");
-    let filtered = Search { explanation: Some(Explanation::Ageing), ..at(1) };
+    assert_eq!(
+        standings.made(),
+        PER_PAGE as u64,
+        "the same page again reads nothing"
+    );
+    let filtered = Search {
+        explanation: Some(Explanation::Ageing),
+        ..at(1)
+    };
     let view = palms::view(&speaker(), &office, &standings, &filtered);
-    assert_eq!(standings.made(), PER_PAGE as u64, "a filter uses what is known");
+    assert_eq!(
+        standings.made(),
+        PER_PAGE as u64,
+        "a filter uses what is known"
+    );
     assert!(view.pending.is_some(), "and says that not all is known");
     today::view(&speaker(), &office, &standings, 1);
-    assert_eq!(standings.made(), PER_PAGE as u64, "today reads nothing by itself");
+    assert_eq!(
+        standings.made(),
+        PER_PAGE as u64,
+        "today reads nothing by itself"
+    );
 }
 
 #[test]
@@ -59,7 +86,8 @@ fn a_standing_is_good_until_the_palm_changes() {
     assert_eq!((standings.made(), standings.missing(&office)), (3, 0));
     let first = *office.state().tags().values().next().unwrap();
     let new = book.entries().len();
-    book.on("2026-06-14").inspect(first, inspection("2026-06-14").counts(30, 1, 2));
+    book.on("2026-06-14")
+        .inspect(first, inspection("2026-06-14").counts(30, 1, 2));
     office.take_in(&book.entries()[new..]).unwrap();
     assert_eq!(standings.missing(&office), 1);
     standings.fill(&office);
@@ -72,7 +100,10 @@ fn calm() -> Standing {
         explanation: Some(Explanation::Ageing),
         tail_probability: Some(0.4),
         lost: Some(3.0),
-        due: DueWindow { earliest: Some(day("2026-08-01")), latest: Some(day("2026-10-01")) },
+        due: DueWindow {
+            earliest: Some(day("2026-08-01")),
+            latest: Some(day("2026-10-01")),
+        },
         holds: Vec::new(),
         take: Cut::NONE,
     }
@@ -85,7 +116,10 @@ fn needs_of(change: impl FnOnce(&mut Standing)) -> Vec<&'static str> {
     change(&mut standing);
     let state = office.state();
     let record = state.standing().next().unwrap();
-    needs::of(&office, record, Some(&standing)).iter().map(|n| n.finding.code).collect()
+    needs::of(&office, record, Some(&standing))
+        .iter()
+        .map(|n| n.finding.code)
+        .collect()
 }
 
 #[test]
@@ -95,10 +129,24 @@ fn needs_come_worst_first() {
         s.probabilities = [0.1, 0.0, 0.6, 0.3];
         s.tail_probability = Some(0.01);
         s.due.latest = Some(day("2026-06-15"));
-        s.holds = ["hold-nest", "hold-spear-down"].map(|code| Finding::new(code, Severity::Refuse)).into();
+        s.holds = ["hold-nest", "hold-spear-down"]
+            .map(|code| Finding::new(code, Severity::Refuse))
+            .into();
     });
-    assert_eq!(all, ["need-spear-down", "need-tripwire", "need-nest", "need-hunger", "need-overdue"]);
-    assert_eq!(needs_of(|s| s.probabilities = [0.2, 0.0, 0.0, 0.8]), ["need-decline"]);
+    assert_eq!(
+        all,
+        [
+            "need-spear-down",
+            "need-tripwire",
+            "need-nest",
+            "need-hunger",
+            "need-overdue"
+        ]
+    );
+    assert_eq!(
+        needs_of(|s| s.probabilities = [0.2, 0.0, 0.0, 0.8]),
+        ["need-decline"]
+    );
     assert_eq!(needs_of(|s| s.tail_probability = Some(0.06)), [""; 0]);
 }
 
@@ -116,7 +164,10 @@ fn palms_nobody_looks_at_are_named() {
     let codes = |tag: &str| -> Vec<&str> {
         let state = office.state();
         let found = state.by_tag(tag).unwrap().clone();
-        needs::of(&office, &found, None).iter().map(|n| n.finding.code).collect()
+        needs::of(&office, &found, None)
+            .iter()
+            .map(|n| n.finding.code)
+            .collect()
     };
     assert_eq!(codes("old"), ["need-look"]);
     assert_eq!(codes("moved"), ["need-look-moved"]);
@@ -135,8 +186,21 @@ fn due_is_told_from_the_window() {
         (Some("2026-07-14"), None, Due::Later),
         (None, None, Due::Later),
     ] {
-        let window = DueWindow { earliest: earliest.map(day), latest: latest.map(day) };
-        assert_eq!(Due::of(&Standing { due: window, ..calm() }, today), due, "{earliest:?} {latest:?}");
+        let window = DueWindow {
+            earliest: earliest.map(day),
+            latest: latest.map(day),
+        };
+        assert_eq!(
+            Due::of(
+                &Standing {
+                    due: window,
+                    ..calm()
+                },
+                today
+            ),
+            due,
+            "{earliest:?} {latest:?}"
+        );
     }
 }
 

@@ -69,15 +69,27 @@ pub fn view(speaker: &Speaker, office: &Office, standings: &Standings, page: usi
     let paging = Paging::of(needing.len(), PER_PAGE, page);
     let rows = needing[paging.range()].iter().map(|(_, _, record)| {
         let standing = standings.peek(record, today);
-        row(speaker, record, needs::of(office, record, standing.as_deref()))
+        row(
+            speaker,
+            record,
+            needs::of(office, record, standing.as_deref()),
+        )
     });
-    let counts = [("n", (needing.len() as i64).into()), ("total", speaker.measure.count(total).into())];
+    let counts = [
+        ("n", (needing.len() as i64).into()),
+        ("total", speaker.measure.count(total).into()),
+    ];
     TodayView {
         date: speaker.measure.date(today),
         summary: speaker.text("today-summary", &counts),
         rows: rows.collect(),
         pending: pending(speaker, standings.missing(office)),
-        noticed: state.noticed().iter().take(20).map(|n| speaker.measure.finding(&n.finding)).collect(),
+        noticed: state
+            .noticed()
+            .iter()
+            .take(20)
+            .map(|n| speaker.measure.finding(&n.finding))
+            .collect(),
         empty: total == 0,
         paging,
     }

@@ -12,12 +12,22 @@ use serde_json::json;
 
 /// `/api/palms`, `/api/palm/{tag}`.
 pub fn router() -> Router<App> {
-    Router::new().route("/api/palms", get(palms)).route("/api/palm/{tag}", get(palm))
+    Router::new()
+        .route("/api/palms", get(palms))
+        .route("/api/palm/{tag}", get(palm))
 }
 
-async fn palms(State(app): State<App>, reader: Reader, Query(asked): Query<PalmsAsked>) -> Result<Response, Fault> {
+async fn palms(
+    State(app): State<App>,
+    reader: Reader,
+    Query(asked): Query<PalmsAsked>,
+) -> Result<Response, Fault> {
     let (standings, search) = (app.standings.clone(), asked.search());
-    let value = app.ask(&reader, move |office| api::palms(office, &standings, &search)).await?;
+    let value = app
+        .ask(&reader, move |office| {
+            api::palms(office, &standings, &search)
+        })
+        .await?;
     Ok(Json(value).into_response())
 }
 
@@ -28,9 +38,13 @@ async fn palm(
     Query(asked): Query<PalmAsked>,
 ) -> Result<Response, Fault> {
     let (wanted, question) = (tag.clone(), asked.question());
-    let value = app.ask(&reader, move |office| api::palm(office, &wanted, &question)).await?;
+    let value = app
+        .ask(&reader, move |office| api::palm(office, &wanted, &question))
+        .await?;
     let none = || {
-        let says = reader.words.text("error-not-found-palm", &[("tag", tag.into())]);
+        let says = reader
+            .words
+            .text("error-not-found-palm", &[("tag", tag.into())]);
         (StatusCode::NOT_FOUND, Json(json!({ "error": says }))).into_response()
     };
     Ok(value.map_or_else(none, |value| Json(value).into_response()))

@@ -56,8 +56,15 @@ impl Asked {
 
     /// The cut and the weeks to draw first.
     fn first_frame(&self) -> (Mode, u32) {
-        let asked = if self.question().asks() { Mode::Asked } else { Mode::Plan };
-        (Mode::parse(&self.cut).unwrap_or(asked), self.weeks.parse().unwrap_or(0))
+        let asked = if self.question().asks() {
+            Mode::Asked
+        } else {
+            Mode::Plan
+        };
+        (
+            Mode::parse(&self.cut).unwrap_or(asked),
+            self.weeks.parse().unwrap_or(0),
+        )
     }
 
     /// The address of the same page with other weeks and another cut in the drawing.
@@ -85,9 +92,18 @@ async fn show(
 ) -> Result<Markup, Fault> {
     let speaker = Speaker::new(reader.measure);
     let (wanted, stem, question) = (tag.clone(), asked.stem(), asked.question());
-    let view = app.ask(&reader, move |office| palm::view(&speaker, office, &wanted, stem, question)).await?;
+    let view = app
+        .ask(&reader, move |office| {
+            palm::view(&speaker, office, &wanted, stem, question)
+        })
+        .await?;
     let view = view.ok_or_else(|| Fault::no_palm(&reader, &tag))?;
-    Ok(page(&reader, Here::Palms, &view.tag, body(&reader, &asked, &view)))
+    Ok(page(
+        &reader,
+        Here::Palms,
+        &view.tag,
+        body(&reader, &asked, &view),
+    ))
 }
 
 fn body(reader: &Reader, asked: &Asked, view: &PalmView) -> Markup {
@@ -148,7 +164,11 @@ fn stems(reader: &Reader, view: &PalmView) -> Markup {
 }
 
 fn actions(reader: &Reader, view: &PalmView) -> Markup {
-    let stem = if view.stems.is_empty() { String::new() } else { format!("?stem={}", view.stem) };
+    let stem = if view.stems.is_empty() {
+        String::new()
+    } else {
+        format!("?stem={}", view.stem)
+    };
     html! {
         p.actions {
             a.button.primary data-testid="inspect" href=(address::palm(&view.tag, &format!("/inspect{stem}"))) {

@@ -34,7 +34,9 @@ impl Asked {
             text: self.q.clone(),
             site: self.site.clone(),
             species: self.species.clone(),
-            explanation: Explanation::ALL.into_iter().find(|e| e.key() == self.explanation),
+            explanation: Explanation::ALL
+                .into_iter()
+                .find(|e| e.key() == self.explanation),
             due: Due::parse(&self.due),
             page: self.page.parse().unwrap_or(1),
         }
@@ -54,17 +56,36 @@ impl Asked {
     }
 
     fn filters(&self) -> bool {
-        [&self.site, &self.species, &self.explanation, &self.due].iter().any(|s| !s.is_empty())
+        [&self.site, &self.species, &self.explanation, &self.due]
+            .iter()
+            .any(|s| !s.is_empty())
     }
 }
 
-async fn show(State(app): State<App>, reader: Reader, Query(asked): Query<Asked>) -> Result<Markup, Fault> {
-    let (speaker, standings, search) = (Speaker::new(reader.measure), app.standings.clone(), asked.search());
-    let view = app.ask(&reader, move |office| palms::view(&speaker, office, &standings, &search)).await?;
+async fn show(
+    State(app): State<App>,
+    reader: Reader,
+    Query(asked): Query<Asked>,
+) -> Result<Markup, Fault> {
+    let (speaker, standings, search) = (
+        Speaker::new(reader.measure),
+        app.standings.clone(),
+        asked.search(),
+    );
+    let view = app
+        .ask(&reader, move |office| {
+            palms::view(&speaker, office, &standings, &search)
+        })
+        .await?;
     if view.pending.is_some() {
         app.read_in_background();
     }
-    Ok(page(&reader, Here::Palms, &reader.say("common-palms"), body(&reader, &asked, &view)))
+    Ok(page(
+        &reader,
+        Here::Palms,
+        &reader.say("common-palms"),
+        body(&reader, &asked, &view),
+    ))
 }
 
 fn body(reader: &Reader, asked: &Asked, view: &PalmsView) -> Markup {
@@ -82,7 +103,8 @@ fn body(reader: &Reader, asked: &Asked, view: &PalmsView) -> Markup {
 }
 
 fn form(reader: &Reader, asked: &Asked, view: &PalmsView) -> Markup {
-    let explanations = Explanation::ALL.map(|e| (e.key(), reader.say(&format!("explanation-{}", e.key()))));
+    let explanations =
+        Explanation::ALL.map(|e| (e.key(), reader.say(&format!("explanation-{}", e.key()))));
     let dues = Due::ALL.map(|d| (d.key(), reader.say(&format!("palms-due-{}", d.key()))));
     html! {
         form.search method="get" action="/palms" role="search" {
@@ -110,7 +132,10 @@ fn form(reader: &Reader, asked: &Asked, view: &PalmsView) -> Markup {
 
 fn chosen(reader: &Reader, name: &str, label: &str, now: &str, choices: &[Choice]) -> Markup {
     let words = |c: &Choice| {
-        let args = [("value", c.value.clone().into()), ("count", reader.measure.count(c.count as i64).into())];
+        let args = [
+            ("value", c.value.clone().into()),
+            ("count", reader.measure.count(c.count as i64).into()),
+        ];
         reader.words.text("palms-choice", &args)
     };
     html! {
@@ -129,7 +154,13 @@ fn chosen(reader: &Reader, name: &str, label: &str, now: &str, choices: &[Choice
     }
 }
 
-fn select(reader: &Reader, name: &str, label: &str, now: &str, choices: &[(&str, String)]) -> Markup {
+fn select(
+    reader: &Reader,
+    name: &str,
+    label: &str,
+    now: &str,
+    choices: &[(&str, String)],
+) -> Markup {
     html! {
         div.field {
             label for=(name) { (reader.say(label)) }

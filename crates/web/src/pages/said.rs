@@ -25,7 +25,10 @@ pub fn reasons(reader: &Reader, said: &[Said]) -> Markup {
 
 /// A closed list: one tap shows the findings with where they come from.
 pub fn closed(reader: &Reader, title: &str, said: &[Said]) -> Markup {
-    let count = [("title", reader.say(title).into()), ("n", (said.len() as i64).into())];
+    let count = [
+        ("title", reader.say(title).into()),
+        ("n", (said.len() as i64).into()),
+    ];
     html! {
         @if !said.is_empty() {
             details.why {

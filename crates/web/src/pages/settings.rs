@@ -20,7 +20,12 @@ async fn show(reader: Reader) -> Markup {
         h1 { (reader.say("common-settings")) }
         (form(&reader, "/"))
     };
-    page(&reader, Here::Settings, &reader.say("common-settings"), body)
+    page(
+        &reader,
+        Here::Settings,
+        &reader.say("common-settings"),
+        body,
+    )
 }
 
 fn form(reader: &Reader, back: &str) -> Markup {
@@ -60,9 +65,15 @@ struct Sent {
 async fn save(Form(sent): Form<Sent>) -> impl IntoResponse {
     let lang = Lang::parse(&sent.lang).unwrap_or_default().tag();
     let units = Units::parse(&sent.units).unwrap_or_default().key();
-    let kept = |pair: String| (SET_COOKIE, format!("{pair}; Path=/; Max-Age=31536000; SameSite=Lax"));
+    let kept = |pair: String| {
+        (
+            SET_COOKIE,
+            format!("{pair}; Path=/; Max-Age=31536000; SameSite=Lax"),
+        )
+    };
     // only a path of our own: a link elsewhere must not be reachable through us
-    let own = sent.back.starts_with('/') && !sent.back.starts_with("//") && !sent.back.contains('\\');
+    let own =
+        sent.back.starts_with('/') && !sent.back.starts_with("//") && !sent.back.contains('\\');
     let back = if own { sent.back.as_str() } else { "/" };
     let cookies = [kept(format!("lang={lang}")), kept(format!("units={units}"))];
     (AppendHeaders(cookies), Redirect::to(back))

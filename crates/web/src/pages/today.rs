@@ -20,7 +20,11 @@ struct Asked {
     page: String,
 }
 
-async fn show(State(app): State<App>, reader: Reader, Query(asked): Query<Asked>) -> Result<Markup, Fault> {
+async fn show(
+    State(app): State<App>,
+    reader: Reader,
+    Query(asked): Query<Asked>,
+) -> Result<Markup, Fault> {
     let (speaker, shared) = (Speaker::new(reader.measure), app.clone());
     let number = asked.page.parse().unwrap_or(1);
     let view = app.ask(&reader, move |office| {
@@ -33,7 +37,12 @@ async fn show(State(app): State<App>, reader: Reader, Query(asked): Query<Asked>
     if view.pending.is_some() {
         app.read_in_background();
     }
-    Ok(page(&reader, Here::Today, &reader.say("common-today"), body(&reader, &view)))
+    Ok(page(
+        &reader,
+        Here::Today,
+        &reader.say("common-today"),
+        body(&reader, &view),
+    ))
 }
 
 fn body(reader: &Reader, view: &TodayView) -> Markup {

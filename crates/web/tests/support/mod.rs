@@ -27,7 +27,12 @@ pub fn demo() -> Arc<Office> {
 }
 
 fn empty() -> Arc<Office> {
-    let world = World { now: clock(TODAY), as_of: Some(day(TODAY)), new_id: ids(99), device: "test".into() };
+    let world = World {
+        now: clock(TODAY),
+        as_of: Some(day(TODAY)),
+        new_id: ids(99),
+        device: "test".into(),
+    };
     Arc::new(Office::open(Arc::new(ledger::Memory::new()), world).unwrap())
 }
 
@@ -42,7 +47,10 @@ pub const ES: As = As("es", "us");
 
 /// Sends a request.
 pub async fn send(office: &Arc<Office>, request: Request<Body>) -> Response<Body> {
-    spearleaf_web::router(office.clone()).oneshot(request).await.unwrap()
+    spearleaf_web::router(office.clone())
+        .oneshot(request)
+        .await
+        .unwrap()
 }
 
 /// The body as text.
@@ -69,7 +77,11 @@ pub async fn page(office: &Arc<Office>, path: &str, who: As) -> String {
 pub fn texts(html: &str) -> Vec<String> {
     let mut out = Vec::new();
     for (i, piece) in html.split("<script").enumerate() {
-        let piece = if i == 0 { piece } else { piece.split_once("</script>").map_or("", |(_, rest)| rest) };
+        let piece = if i == 0 {
+            piece
+        } else {
+            piece.split_once("</script>").map_or("", |(_, rest)| rest)
+        };
         for part in piece.split('<') {
             let text = part.split_once('>').map_or(part, |(_, text)| text).trim();
             if !text.is_empty() {

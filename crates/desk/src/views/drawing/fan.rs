@@ -25,21 +25,53 @@ struct Fan {
 
 /// A fan with all segments from one point.
 pub fn palmate(pose: &Pose) -> Leaf {
-    fan(pose, &Fan { petiole: 0.50, open: 2.05, joined: 0.62, costa: 0.02, fold: 0.22, bend: 40.0 })
+    fan(
+        pose,
+        &Fan {
+            petiole: 0.50,
+            open: 2.05,
+            joined: 0.62,
+            costa: 0.02,
+            fold: 0.22,
+            bend: 40.0,
+        },
+    )
 }
 
 /// A fan with a midrib that runs on into the blade and arches it.
 pub fn costapalmate(pose: &Pose) -> Leaf {
-    fan(pose, &Fan { petiole: 0.44, open: 1.75, joined: 0.55, costa: 0.30, fold: 0.45, bend: 78.0 })
+    fan(
+        pose,
+        &Fan {
+            petiole: 0.44,
+            open: 1.75,
+            joined: 0.55,
+            costa: 0.30,
+            fold: 0.45,
+            bend: 78.0,
+        },
+    )
 }
 
 fn fan(pose: &Pose, fan: &Fan) -> Leaf {
     let rib = Midrib::bent(pose, LENGTH, bend(pose, fan.bend));
     let (mut blade, mut veins) = (Pen::default(), Pen::default());
     for i in -SEGMENTS..=SEGMENTS {
-        segment(&mut blade, &mut veins, &rib, fan, f64::from(i) / f64::from(SEGMENTS), pose.limp);
+        segment(
+            &mut blade,
+            &mut veins,
+            &rib,
+            fan,
+            f64::from(i) / f64::from(SEGMENTS),
+            pose.limp,
+        );
     }
-    Leaf { blade: blade.done(), rib: rib.stroke(fan.petiole + fan.costa), veins: veins.done(), stubs: rib.stubs() }
+    Leaf {
+        blade: blade.done(),
+        rib: rib.stroke(fan.petiole + fan.costa),
+        veins: veins.done(),
+        stubs: rib.stubs(),
+    }
 }
 
 /// One segment; `q` runs from -1 (one edge) through 0 (middle) to 1 (other edge).
@@ -49,7 +81,8 @@ fn segment(blade: &mut Pen, veins: &mut Pen, rib: &Midrib, fan: &Fan, q: f64, li
     let open = fan.open * if limp { 0.45 } else { 1.0 };
     // what the rib has run already is not run again by the segment; a dead blade is folded up and shrunken
     let run = 0.75 * fan.costa * (1.0 - q.abs());
-    let length = LENGTH * ((1.0 - fan.petiole) * (1.02 - 0.30 * q * q) - run) * if limp { 0.8 } else { 1.0 };
+    let length =
+        LENGTH * ((1.0 - fan.petiole) * (1.02 - 0.30 * q * q) - run) * if limp { 0.8 } else { 1.0 };
     let half = 1.15 * open / f64::from(2 * SEGMENTS);
     let weight = if limp { 1.3 } else { 0.12 };
     let out = |turn: f64| direction(&frame, q * open + turn, fan.fold);

@@ -20,20 +20,36 @@ pub fn pinnate(pose: &Pose) -> Leaf {
         }
     }
     let (base, frame) = rib.at(0.96);
-    pen.blade(base, base + frame.along * 40.0, base + frame.along * 90.0, frame.ray(1.57, 1.0, 0.0) * 8.0);
-    Leaf { blade: pen.done(), rib: rib.stroke(1.0), veins: String::new(), stubs: rib.stubs() }
+    pen.blade(
+        base,
+        base + frame.along * 40.0,
+        base + frame.along * 90.0,
+        frame.ray(1.57, 1.0, 0.0) * 8.0,
+    );
+    Leaf {
+        blade: pen.done(),
+        rib: rib.stroke(1.0),
+        veins: String::new(),
+        stubs: rib.stubs(),
+    }
 }
 
 fn leaflet(pen: &mut Pen, rib: &Midrib, s: f64, sign: f64, limp: bool) {
     let (base, frame) = rib.at(s);
     // short at both ends, longest a third of the way out
-    let length = LENGTH * 0.31 * math::pow(math::sin((0.10 + 0.88 * s) * std::f64::consts::PI), 0.6);
+    let length =
+        LENGTH * 0.31 * math::pow(math::sin((0.10 + 0.88 * s) * std::f64::consts::PI), 0.6);
     let angle = (70.0 - 42.0 * s - if limp { 14.0 } else { 0.0 }).to_radians();
     let out = frame.ray(angle, sign, if limp { -0.5 } else { 0.22 });
     let weight = if limp { 1.1 } else { 0.85 };
     let middle = base + hang(out, weight * 0.3) * (length * 0.5);
     let tip = middle + hang(out, weight) * (length * 0.5);
-    pen.blade(base, middle, tip, frame.along * if limp { 10.0 } else { 12.0 });
+    pen.blade(
+        base,
+        middle,
+        tip,
+        frame.along * if limp { 10.0 } else { 12.0 },
+    );
 }
 
 /// A fishtail frond.
@@ -46,12 +62,18 @@ pub fn bipinnate(pose: &Pose) -> Leaf {
             pinna(&mut blade, &mut veins, &rib, s, sign, pose.limp);
         }
     }
-    Leaf { blade: blade.done(), rib: rib.stroke(1.0), veins: veins.done(), stubs: rib.stubs() }
+    Leaf {
+        blade: blade.done(),
+        rib: rib.stroke(1.0),
+        veins: veins.done(),
+        stubs: rib.stubs(),
+    }
 }
 
 fn pinna(blade: &mut Pen, veins: &mut Pen, rib: &Midrib, s: f64, sign: f64, limp: bool) {
     let (base, frame) = rib.at(s);
-    let length = LENGTH * 0.32 * math::pow(math::sin((0.12 + 0.80 * s) * std::f64::consts::PI), 0.6);
+    let length =
+        LENGTH * 0.32 * math::pow(math::sin((0.12 + 0.80 * s) * std::f64::consts::PI), 0.6);
     let out = frame.ray((66.0 - 26.0 * s).to_radians(), sign, 0.15);
     let weight = if limp { 1.5 } else { 0.45 };
     let along = |q: f64| base + hang(out, weight * q) * (length * q);
@@ -60,7 +82,14 @@ fn pinna(blade: &mut Pen, veins: &mut Pen, rib: &Midrib, s: f64, sign: f64, limp
     for k in 1..=WEDGES {
         let q = k as f64 / WEDGES as f64;
         let side = if k % 2 == 0 { 1.0 } else { -1.0 };
-        wedge(blade, along(q), hang(out, weight * q), &frame, side, length * 0.30);
+        wedge(
+            blade,
+            along(q),
+            hang(out, weight * q),
+            &frame,
+            side,
+            length * 0.30,
+        );
     }
 }
 

@@ -32,7 +32,14 @@ impl Pen {
     pub fn curve(&mut self, by: V3, to: V3) {
         let (by, to) = (whole(by), whole(to));
         let (x, y) = self.at;
-        let _ = write!(self.text, "q{} {} {} {}", by.0 - x, by.1 - y, to.0 - x, to.1 - y);
+        let _ = write!(
+            self.text,
+            "q{} {} {} {}",
+            by.0 - x,
+            by.1 - y,
+            to.0 - x,
+            to.1 - y
+        );
         self.at = to;
     }
 

@@ -61,12 +61,21 @@ pub struct Shelf {
 impl Shelf {
     /// An empty shelf for fronds of a form.
     pub fn new(form: LeafForm) -> Shelf {
-        Shelf { form, shapes: BTreeMap::new() }
+        Shelf {
+            form,
+            shapes: BTreeMap::new(),
+        }
     }
 
     /// All shapes met.
     pub fn shapes(self) -> Vec<Shape> {
-        self.shapes.into_iter().map(|(key, leaf)| Shape { id: name(key), leaf }).collect()
+        self.shapes
+            .into_iter()
+            .map(|(key, leaf)| Shape {
+                id: name(key),
+                leaf,
+            })
+            .collect()
     }
 
     /// Places the fronds of a picture.
@@ -84,7 +93,11 @@ impl Shelf {
         let tinted = |tint| picture.fronds.iter().filter(|f| f.tint == tint).count();
         Crown {
             fronds: fronds.into_iter().map(|(_, placed)| placed).collect(),
-            counts: [tinted(Tint::Green), tinted(Tint::Yellowing), tinted(Tint::Brown)],
+            counts: [
+                tinted(Tint::Green),
+                tinted(Tint::Yellowing),
+                tinted(Tint::Brown),
+            ],
             cut: going,
         }
     }
@@ -93,14 +106,23 @@ impl Shelf {
         let azimuth = frond.azimuth_degrees.to_radians();
         let (across, towards) = (math::cos(azimuth), math::sin(azimuth));
         let bin = (frond.lean_degrees / LEAN_STEP).round() as i32;
-        let turn = (0..3).find(|&i| across.abs() < (TURNS[i] + TURNS[i + 1]) / 2.0).unwrap_or(3);
+        let turn = (0..3)
+            .find(|&i| across.abs() < (TURNS[i] + TURNS[i + 1]) / 2.0)
+            .unwrap_or(3);
         let key = (bin, turn, frond.tint == Tint::Brown);
         let pose = pose(key);
         let form = self.form;
         let shape = self.shapes.entry(key).or_insert_with(|| leaf(form, &pose));
         let transform = transform(frond, across);
         let cut = marked.then(|| format!("{transform}{}", shape.stubs[frond.rank as usize % 4]));
-        Placed { shape: name(key), transform, tint: frond.tint, behind: towards < 0.0, going: frond.cut, cut }
+        Placed {
+            shape: name(key),
+            transform,
+            tint: frond.tint,
+            behind: towards < 0.0,
+            going: frond.cut,
+            cut,
+        }
     }
 }
 
@@ -110,12 +132,19 @@ fn name((bin, turn, limp): (i32, usize, bool)) -> String {
 
 fn pose((bin, turn, limp): (i32, usize, bool)) -> Pose {
     let across = TURNS[turn];
-    Pose { lean: f64::from(bin) * LEAN_STEP, turn: (across, (1.0 - across * across).sqrt()), limp }
+    Pose {
+        lean: f64::from(bin) * LEAN_STEP,
+        turn: (across, (1.0 - across * across).sqrt()),
+        limp,
+    }
 }
 
 /// Small differences between fronds, the same every time: no two fronds of a palm are alike, but none moves by itself.
 fn quirk(rank: u32, salt: u32) -> f64 {
-    let mixed = rank.wrapping_mul(2_654_435_761).wrapping_add(salt.wrapping_mul(40_503)) >> 16;
+    let mixed = rank
+        .wrapping_mul(2_654_435_761)
+        .wrapping_add(salt.wrapping_mul(40_503))
+        >> 16;
     f64::from(mixed % 1000) / 500.0 - 1.0
 }
 

@@ -35,7 +35,11 @@ impl V3 {
     /// The same direction with length 1; the null direction stays as it is.
     pub fn unit(self) -> V3 {
         let length = (self.0 * self.0 + self.1 * self.1 + self.2 * self.2).sqrt();
-        if length > 0.0 { self * (1.0 / length) } else { self }
+        if length > 0.0 {
+            self * (1.0 / length)
+        } else {
+            self
+        }
     }
 }
 

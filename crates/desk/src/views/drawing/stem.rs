@@ -36,15 +36,24 @@ pub struct Stem {
 /// Draws what carries the crown.
 pub fn draw(look: &Look) -> Stem {
     let scale = super::frond::LENGTH / look.frond.map_or(3.0, |m| m.0.max(0.3));
-    let half = look.thick.map_or(48.0, |m| (m.0 * scale / 2.0).clamp(26.0, 95.0));
+    let half = look
+        .thick
+        .map_or(48.0, |m| (m.0 * scale / 2.0).clamp(26.0, 95.0));
     let top = if look.crownshaft { 250.0 } else { 10.0 };
-    let foot = look.trunk.map(|Metres(m)| top + m * scale).filter(|&y| y < PAPER.2 - 60.0);
+    let foot = look
+        .trunk
+        .map(|Metres(m)| top + m * scale)
+        .filter(|&y| y < PAPER.2 - 60.0);
     // hanging fronds must not end in the ground: a shorter trunk is drawn this long, its label says how long it is
     let foot = foot.map(|y| y.max(PAPER.2 - 140.0));
     let bottom = foot.unwrap_or(PAPER.2);
     Stem {
         trunk: trunk(half, top, bottom, foot.is_some()),
-        marks: if look.boots { boots(half, top, bottom) } else { rings(half, top, bottom) },
+        marks: if look.boots {
+            boots(half, top, bottom)
+        } else {
+            rings(half, top, bottom)
+        },
         boots: look.boots,
         shaft: look.crownshaft.then(|| shaft(half, top)),
         ground: foot.map(|y| y as i32),
@@ -99,7 +108,11 @@ fn boots(half: f64, top: f64, bottom: f64) -> String {
 /// `p` moved along the line to `q` until it is level with `y`, if it lies beyond it.
 fn clip(p: V3, q: V3, y: f64) -> V3 {
     let beyond = (p.1 - y) * (q.1 - y) < 0.0;
-    if beyond { p + (q - p) * ((y - p.1) / (q.1 - p.1)) } else { p }
+    if beyond {
+        p + (q - p) * ((y - p.1) / (q.1 - p.1))
+    } else {
+        p
+    }
 }
 
 fn shaft(half: f64, top: f64) -> String {
@@ -117,11 +130,20 @@ fn shaft(half: f64, top: f64) -> String {
 
 fn spear(state: Option<Spear>) -> Spine {
     let mut pen = Pen::default();
-    pen.blade(V3(0.0, 10.0, 0.0), V3(0.0, -330.0, 0.0), V3(4.0, -700.0, 0.0), V3(22.0, 0.0, 0.0));
+    pen.blade(
+        V3(0.0, 10.0, 0.0),
+        V3(0.0, -330.0, 0.0),
+        V3(4.0, -700.0, 0.0),
+        V3(22.0, 0.0, 0.0),
+    );
     let turn = match state {
         None | Some(Spear::Firm | Spear::Pulled) => 0,
         Some(Spear::Leaning) => 34,
         Some(Spear::Down) => 118,
     };
-    Spine { path: pen.done(), turn, gone: state == Some(Spear::Pulled) }
+    Spine {
+        path: pen.done(),
+        turn,
+        gone: state == Some(Spear::Pulled),
+    }
 }

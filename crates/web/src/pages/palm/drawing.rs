@@ -94,7 +94,11 @@ fn ground(stem: &Stem) -> Markup {
 }
 
 fn stem(stem: &Stem) -> Markup {
-    let spear = if stem.spear.gone { "spear gone" } else { "spear" };
+    let spear = if stem.spear.gone {
+        "spear gone"
+    } else {
+        "spear"
+    };
     html! {
         path.trunk d=(stem.trunk) {}
         path class=(if stem.boots { "boots" } else { "rings" }) d=(stem.marks) {}
