@@ -17,7 +17,7 @@ use model::{Day, math};
 pub const ENOUGH_DRAWS: f64 = 100.0;
 const MOST_REFINEMENTS: usize = 6;
 /// An explanation less probable than this is not worth refining.
-const WORTH_REFINING: f64 = 1e-4;
+const WORTH_REFINING: f64 = 0.01;
 /// Draws lighter than this share of the heaviest are left behind.
 const KEEP: f64 = 1e-4;
 

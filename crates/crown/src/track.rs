@@ -323,25 +323,22 @@ pub(crate) fn yellowing(
     t: f64,
 ) -> Lanes {
     let pace = line.pace_after(t, p.yellow_days.iter().sum::<f64>() / WIDTH as f64);
-    let died = if matches!(kind, Explanation::Ageing | Explanation::Hunger) {
-        settled::deaths(
+    let days = &p.yellow_days;
+    let died = match (kind, line.moved) {
+        (Explanation::Move, Some(moved)) if t >= moved => moved::deaths(
             table(),
             p,
             crown,
-            &lanes(|i| p.rate[i] * pace * p.yellow_days[i]),
-        )
-    } else {
-        let mut ahead = crown.clone();
-        births_and_deaths(
-            table(),
-            kind,
-            line,
-            p,
-            &mut ahead,
-            Span { from: t, pace },
-            &p.yellow_days,
-        )
-        .1
+            Span {
+                from: t - moved,
+                pace,
+            },
+            days,
+        ),
+        (Explanation::Decline, _) => {
+            decline::deaths(table(), p, crown, Span { from: t, pace }, days)
+        }
+        _ => settled::deaths(table(), p, crown, &lanes(|i| p.rate[i] * pace * days[i])),
     };
     lanes(|i| died[i].clamp(0.0, crown.live[i].max(0.0)))
 }

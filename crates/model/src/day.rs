@@ -93,7 +93,7 @@ impl Moment {
 impl fmt::Display for Moment {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let (first, last) = (jiff::Timestamp::MIN.as_millisecond(), jiff::Timestamp::MAX.as_millisecond());
-        let stamp = jiff::Timestamp::from_millisecond(self.0.clamp(first, last)).map_err(|_| fmt::Error)?;
+        let stamp = jiff::Timestamp::from_millisecond(self.0.clamp(first + 1000, last - 1000)).map_err(|_| fmt::Error)?;
         write!(f, "{stamp}")
     }
 }

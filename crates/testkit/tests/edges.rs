@@ -12,7 +12,18 @@ const MAY_USE: [(&str, &[&str]); 9] = [
     ("ledger-sqlite", &["model", "ledger"]),
     ("desk", &["model", "crown", "care", "ledger"]),
     ("web", &["model", "crown", "care", "ledger", "desk"]),
-    ("cli", &["model", "crown", "care", "ledger", "ledger-sqlite", "desk", "web"]),
+    (
+        "cli",
+        &[
+            "model",
+            "crown",
+            "care",
+            "ledger",
+            "ledger-sqlite",
+            "desk",
+            "web",
+        ],
+    ),
     ("testkit", &["model"]),
 ];
 
@@ -21,11 +32,21 @@ const PURE: [&str; 3] = ["model", "crown", "care"];
 const PURE_MAY_USE: [&str; 6] = ["csv", "jiff", "libm", "sobol_burley", "strsim", "uuid"];
 
 fn packages() -> BTreeMap<String, Package> {
-    let metadata = MetadataCommand::new().no_deps().exec().expect("cargo metadata runs");
+    let metadata = MetadataCommand::new()
+        .no_deps()
+        .exec()
+        .expect("cargo metadata runs");
     metadata
         .packages
         .into_iter()
-        .map(|p| (short(&p.name).expect("every member is named spearleaf-something").to_owned(), p))
+        .map(|p| {
+            (
+                short(&p.name)
+                    .expect("every member is named spearleaf-something")
+                    .to_owned(),
+                p,
+            )
+        })
         .collect()
 }
 
@@ -34,7 +55,11 @@ fn short(name: &str) -> Option<&str> {
 }
 
 fn shipped(package: &Package) -> impl Iterator<Item = &str> {
-    package.dependencies.iter().filter(|d| d.kind != DependencyKind::Development).map(|d| d.name.as_str())
+    package
+        .dependencies
+        .iter()
+        .filter(|d| d.kind != DependencyKind::Development)
+        .map(|d| d.name.as_str())
 }
 
 #[test]
@@ -42,7 +67,10 @@ fn every_crate_uses_only_what_it_may() {
     let packages = packages();
     let known: BTreeSet<&str> = MAY_USE.iter().map(|(name, _)| *name).collect();
     let found: BTreeSet<&str> = packages.keys().map(String::as_str).collect();
-    assert_eq!(found, known, "a new crate needs a row in the table and a line in ARCHITECTURE.md");
+    assert_eq!(
+        found, known,
+        "a new crate needs a row in the table and a line in ARCHITECTURE.md"
+    );
     for (name, allowed) in MAY_USE {
         for used in shipped(&packages[name]).filter_map(short) {
             assert!(allowed.contains(&used), "{name} may not use {used}");
@@ -63,6 +91,9 @@ fn pure_crates_use_nothing_that_touches_the_world() {
 #[test]
 fn the_testkit_is_for_tests_only() {
     for (name, package) in packages() {
-        assert!(!shipped(&package).any(|used| used == "spearleaf-testkit"), "{name} ships the testkit");
+        assert!(
+            !shipped(&package).any(|used| used == "spearleaf-testkit"),
+            "{name} ships the testkit"
+        );
     }
 }

@@ -5,7 +5,7 @@
 //! by t, fronds made after the onset included, so that nothing lives at onset + D. Production falls to 0 over D.
 //! What would change it: a dated loss curve of a named wilt.
 
-use super::{OWN, Params, Window, between};
+use super::{OWN, Params, Window, between, settled};
 use crate::lanes::{Lanes, WIDTH, lanes};
 use crate::life::LifeTable;
 use crate::track::{Crown, Span};
@@ -18,7 +18,7 @@ const PER_LENGTH: usize = 1;
 /// The decline may have begun this long before the first inspection, days.
 pub const ONSET_BEFORE_FIRST: f64 = 45.0;
 /// Longest step in days: the share is a smooth curve over at least 60 days.
-pub(crate) const STEP: f64 = 30.0;
+pub(crate) const STEP: f64 = 45.0;
 
 pub(crate) fn parameters(u: &impl Fn(usize) -> Lanes, p: &mut Params, window: Window) {
     p.own[ONSET] = between(&u(OWN), (window.first - ONSET_BEFORE_FIRST, window.today));
@@ -69,6 +69,27 @@ fn left() -> &'static Left {
     &LEFT
 }
 
+/// Births up to the onset, births after it, and the share of the crown left by a span of `dt` days each.
+#[inline(always)]
+fn course(p: &Params, span: Span, dt: &Lanes) -> (Lanes, Lanes, Lanes) {
+    let left = left();
+    let mut quiet = [0.0; WIDTH];
+    let mut ill = [0.0; WIDTH];
+    let mut share = [0.0; WIDTH];
+    for i in 0..WIDTH {
+        let since = span.from - p.own[ONSET][i];
+        let x0 = within_one(since * p.own[PER_LENGTH][i]);
+        let x1 = within_one((since + dt[i]) * p.own[PER_LENGTH][i]);
+        share[i] = left.at(x1) / math::larger(left.at(x0), 1e-12);
+        // full production up to the onset, then 1 - x
+        let length = 1.0 / p.own[PER_LENGTH][i];
+        let pace = p.rate[i] * span.pace;
+        quiet[i] = pace * math::smaller(math::larger(-since, 0.0), dt[i]);
+        ill[i] = pace * (x1 - x0) * length * (1.0 - 0.5 * (x0 + x1));
+    }
+    (quiet, ill, share)
+}
+
 /// Moves the crowns over a span of `dt` days each; `span.from` in days of the case. Returns births and deaths.
 #[inline(always)]
 pub(crate) fn advance(
@@ -78,29 +99,25 @@ pub(crate) fn advance(
     span: Span,
     dt: &Lanes,
 ) -> (Lanes, Lanes) {
-    let left = left();
-    let mut half = [0.0; WIDTH];
-    let mut quiet = [0.0; WIDTH];
-    let mut ill = [0.0; WIDTH];
-    for i in 0..WIDTH {
-        let since = span.from - p.own[ONSET][i];
-        let x0 = within_one(since * p.own[PER_LENGTH][i]);
-        let x1 = within_one((since + dt[i]) * p.own[PER_LENGTH][i]);
-        half[i] = (left.at(x1) / math::larger(left.at(x0), 1e-12)).sqrt();
-        // full production up to the onset, then 1 - x
-        let length = 1.0 / p.own[PER_LENGTH][i];
-        let pace = p.rate[i] * span.pace;
-        quiet[i] = pace * math::smaller(math::larger(-since, 0.0), dt[i]);
-        ill[i] = pace * (x1 - x0) * length * (1.0 - 0.5 * (x0 + x1));
-    }
+    let (quiet, ill, share) = course(p, span, dt);
     let before = crown.live;
-    super::settled::advance(life, p, crown, &quiet);
-    keep_share(life, p, crown, &half);
-    super::settled::advance(life, p, crown, &ill);
-    keep_share(life, p, crown, &half);
+    // half the births before the loss and half after it; none after the end
+    let later = lanes(|i| if share[i] > 0.0 { 0.5 * ill[i] } else { 0.0 });
+    settled::advance(life, p, crown, &lanes(|i| quiet[i] + ill[i] - later[i]));
+    keep_share(life, p, crown, &share);
+    settled::advance(life, p, crown, &later);
     let clock = lanes(|i| quiet[i] + ill[i]);
     let died = lanes(|i| clock[i] - (crown.live[i] - before[i]));
     (clock, died)
+}
+
+/// Deaths over a short span of `dt` days each, without moving the crowns.
+#[inline(always)]
+pub(crate) fn deaths(life: &LifeTable, p: &Params, crown: &Crown, span: Span, dt: &Lanes) -> Lanes {
+    let (quiet, ill, share) = course(p, span, dt);
+    let clock = lanes(|i| quiet[i] + ill[i]);
+    let aged = settled::deaths(life, p, crown, &clock);
+    lanes(|i| aged[i] + (crown.live[i] + clock[i] - aged[i]) * (1.0 - share[i]))
 }
 
 #[inline(always)]

@@ -5,7 +5,7 @@
 //! moved palm's crown browns); tau 25 to 70 d, lag 3 to 10 d, m0 0.2 to 0.8, T 180 to 540 d (all assumed).
 //! What would change it: dated counts of moved palms.
 
-use super::{OWN, Params, between};
+use super::{OWN, Params, between, settled};
 use crate::draws::Points;
 use crate::lanes::{Lanes, WIDTH, lanes};
 use crate::life::LifeTable;
@@ -34,23 +34,17 @@ pub(crate) fn parameters(z: &Points, u: &impl Fn(usize) -> Lanes, p: &mut Params
     p.own[RECOVER] = between(&u(OWN + 4), (180.0, 540.0));
 }
 
-/// Moves the crowns over a span of `dt` days each, `s0` days after the move at its start; returns births and deaths.
+/// Births and fronds shed over a span of `dt` days each; `span.from` in days since the move.
 #[inline(always)]
-pub(crate) fn advance(
-    life: &LifeTable,
-    p: &Params,
-    crown: &mut Crown,
-    span: Span,
-    dt: &Lanes,
-) -> (Lanes, Lanes) {
+fn course(p: &Params, crown: &Crown, span: Span, dt: &Lanes) -> (Lanes, Lanes) {
     let s0 = span.from;
-    let mut half = [0.0; WIDTH];
     let mut clock = [0.0; WIDTH];
+    let mut shed = [0.0; WIDTH];
     for i in 0..WIDTH {
         let s1 = s0 + dt[i];
-        let shed =
+        let still =
             |s: f64| math::exp_quick(-math::larger(s - p.own[LAG][i], 0.0) * p.own[PER_TAU][i]);
-        half[i] = 0.5 * crown.at_move[i] * (1.0 - p.own[KEPT][i]) * (shed(s0) - shed(s1));
+        shed[i] = crown.at_move[i] * (1.0 - p.own[KEPT][i]) * (still(s0) - still(s1));
         let grown = |s: f64| {
             let t = p.own[RECOVER][i];
             let inside = math::smaller(s, t);
@@ -60,12 +54,34 @@ pub(crate) fn advance(
         let made = start * dt[i] + (1.0 - start) * (grown(s1) - grown(s0));
         clock[i] = p.rate[i] * span.pace * made;
     }
+    (clock, shed)
+}
+
+/// Moves the crowns over a span of `dt` days each; `span.from` in days since the move. Returns births and deaths.
+#[inline(always)]
+pub(crate) fn advance(
+    life: &LifeTable,
+    p: &Params,
+    crown: &mut Crown,
+    span: Span,
+    dt: &Lanes,
+) -> (Lanes, Lanes) {
+    let (clock, shed) = course(p, crown, span, dt);
     let before = crown.live;
+    let half = lanes(|i| 0.5 * shed[i]);
     take_oldest(life, p, crown, &half);
-    super::settled::advance(life, p, crown, &clock);
+    settled::advance(life, p, crown, &clock);
     take_oldest(life, p, crown, &half);
     let died = lanes(|i| clock[i] - (crown.live[i] - before[i]));
     (clock, died)
+}
+
+/// Deaths over a short span of `dt` days each, without moving the crowns.
+#[inline(always)]
+pub(crate) fn deaths(life: &LifeTable, p: &Params, crown: &Crown, span: Span, dt: &Lanes) -> Lanes {
+    let (clock, shed) = course(p, crown, span, dt);
+    let aged = settled::deaths(life, p, crown, &clock);
+    lanes(|i| aged[i] + shed[i])
 }
 
 /// Takes the oldest `count` live fronds of each crown.
