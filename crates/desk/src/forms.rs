@@ -20,8 +20,8 @@ pub use inspection::{About, MOST_FRONDS, inspection, typed_inspection};
 pub use length::{read_length, write_length};
 pub use palm::{Register, palm, typed_palm};
 pub use save::{
-    Stop, entry_id, look_of, nearest, new_palm, save_hold, save_inspection, save_lift, save_palm, save_removal,
-    withdraw_inspection,
+    Stop, entry_id, look_of, nearest, new_palm, save_hold, save_inspection, save_lift, save_palm,
+    save_removal, withdraw_inspection,
 };
 pub use species::species_like;
 pub use spiral::{PLACES, new_by_spiral, spiral_numbers};
@@ -36,7 +36,12 @@ pub struct Typed(BTreeMap<String, String>);
 impl Typed {
     /// From the pairs of a sent form; a name sent twice keeps its last value.
     pub fn of<N: Into<String>, V: Into<String>>(pairs: impl IntoIterator<Item = (N, V)>) -> Typed {
-        Typed(pairs.into_iter().map(|(name, value)| (name.into(), value.into())).collect())
+        Typed(
+            pairs
+                .into_iter()
+                .map(|(name, value)| (name.into(), value.into()))
+                .collect(),
+        )
     }
 
     /// What was typed into a field, without the blanks around it; empty if nothing was.
@@ -105,11 +110,21 @@ impl Troubles {
 
     /// The value, if nothing stands against it.
     fn or<T>(self, value: T) -> Result<T, Vec<Trouble>> {
-        if self.0.is_empty() { Ok(value) } else { Err(self.0) }
+        if self.0.is_empty() {
+            Ok(value)
+        } else {
+            Err(self.0)
+        }
     }
 }
 
 #[cfg(test)]
-pub(crate) fn codes<T: std::fmt::Debug>(result: Result<T, Vec<Trouble>>) -> Vec<(&'static str, &'static str)> {
-    result.expect_err("should be refused").iter().map(|t| (t.field, t.finding.code)).collect()
+pub(crate) fn codes<T: std::fmt::Debug>(
+    result: Result<T, Vec<Trouble>>,
+) -> Vec<(&'static str, &'static str)> {
+    result
+        .expect_err("should be refused")
+        .iter()
+        .map(|t| (t.field, t.finding.code))
+        .collect()
 }

@@ -13,7 +13,10 @@ pub(super) struct Fields<'a> {
 
 impl<'a> Fields<'a> {
     pub(super) fn of(typed: &'a Typed) -> Fields<'a> {
-        Fields { typed, troubles: Troubles::default() }
+        Fields {
+            typed,
+            troubles: Troubles::default(),
+        }
     }
 
     /// Free words.
@@ -26,28 +29,57 @@ impl<'a> Fields<'a> {
         let text = self.some(name)?;
         match text.parse::<u32>() {
             Ok(count) if count <= most => Some(count),
-            Ok(_) => self.bad(Finding::new("form-count-too-large", Severity::Refuse).with("most", count_arg(most)), name),
-            Err(_) => self.bad(Finding::new("form-count-not-whole", Severity::Refuse).with("found", text_arg(text)), name),
+            Ok(_) => self.bad(
+                Finding::new("form-count-too-large", Severity::Refuse)
+                    .with("most", count_arg(most)),
+                name,
+            ),
+            Err(_) => self.bad(
+                Finding::new("form-count-not-whole", Severity::Refuse)
+                    .with("found", text_arg(text)),
+                name,
+            ),
         }
     }
 
     /// A plain number within bounds; a decimal comma is taken as a decimal point.
-    pub(super) fn number(&mut self, name: &'static str, within: RangeInclusive<f64>) -> Option<f64> {
+    pub(super) fn number(
+        &mut self,
+        name: &'static str,
+        within: RangeInclusive<f64>,
+    ) -> Option<f64> {
         let text = self.some(name)?;
         match length::decimal(text) {
             Some(number) if within.contains(&number) => Some(number),
             Some(_) => self.bad(bounds("form-number-out-of-range", &within), name),
-            None => self.bad(Finding::new("form-number-not-read", Severity::Refuse).with("found", text_arg(text)), name),
+            None => self.bad(
+                Finding::new("form-number-not-read", Severity::Refuse)
+                    .with("found", text_arg(text)),
+                name,
+            ),
         }
     }
 
     /// A length in the reader's units, or in the unit written behind it.
-    pub(super) fn length(&mut self, name: &'static str, units: Units, most: Metres) -> Option<Metres> {
+    pub(super) fn length(
+        &mut self,
+        name: &'static str,
+        units: Units,
+        most: Metres,
+    ) -> Option<Metres> {
         let text = self.some(name)?;
         match length::read_length(text, units) {
             Some(length) if length.0 >= 0.0 && length <= most => Some(length),
-            Some(_) => self.bad(Finding::new("form-length-out-of-range", Severity::Refuse).with("most", Arg::Length(most)), name),
-            None => self.bad(Finding::new("form-length-not-read", Severity::Refuse).with("found", text_arg(text)), name),
+            Some(_) => self.bad(
+                Finding::new("form-length-out-of-range", Severity::Refuse)
+                    .with("most", Arg::Length(most)),
+                name,
+            ),
+            None => self.bad(
+                Finding::new("form-length-not-read", Severity::Refuse)
+                    .with("found", text_arg(text)),
+                name,
+            ),
         }
     }
 
@@ -55,7 +87,11 @@ impl<'a> Fields<'a> {
     pub(super) fn past_day(&mut self, name: &'static str, today: Day) -> Option<Day> {
         let day = self.day(name)?;
         if day > today {
-            return self.bad(Finding::new("form-date-in-future", Severity::Refuse).with("today", Arg::Date(today)), name);
+            return self.bad(
+                Finding::new("form-date-in-future", Severity::Refuse)
+                    .with("today", Arg::Date(today)),
+                name,
+            );
         }
         Some(day)
     }
@@ -66,18 +102,30 @@ impl<'a> Fields<'a> {
         match Day::parse(text) {
             Some(day) if day.ymd().0 >= 1800 => Some(day),
             Some(_) => self.bad(Finding::new("form-date-too-old", Severity::Refuse), name),
-            None => self.bad(Finding::new("form-date-not-read", Severity::Refuse).with("found", text_arg(text)), name),
+            None => self.bad(
+                Finding::new("form-date-not-read", Severity::Refuse).with("found", text_arg(text)),
+                name,
+            ),
         }
     }
 
     /// A clock reading in quarter hours on one half of the dial (`right`: 12 through 3 to 6; else 6 to 12).
     pub(super) fn clock(&mut self, name: &'static str, right: bool) -> Option<Clock> {
         let text = self.some(name)?;
-        let hours = length::decimal(text).filter(|h| (h * 4.0).fract() == 0.0).and_then(Clock::new);
-        let code = if right { "form-clock-right" } else { "form-clock-left" };
+        let hours = length::decimal(text)
+            .filter(|h| (h * 4.0).fract() == 0.0)
+            .and_then(Clock::new);
+        let code = if right {
+            "form-clock-right"
+        } else {
+            "form-clock-left"
+        };
         match hours {
             Some(clock) if on_side(clock, right) => Some(clock),
-            _ => self.bad(Finding::new(code, Severity::Refuse).with("found", text_arg(text)), name),
+            _ => self.bad(
+                Finding::new(code, Severity::Refuse).with("found", text_arg(text)),
+                name,
+            ),
         }
     }
 
@@ -109,7 +157,11 @@ impl<'a> Fields<'a> {
 }
 
 fn on_side(clock: Clock, right: bool) -> bool {
-    if right { clock.0 <= 6.0 || clock.0 == 12.0 } else { clock.0 >= 6.0 }
+    if right {
+        clock.0 <= 6.0 || clock.0 == 12.0
+    } else {
+        clock.0 >= 6.0
+    }
 }
 
 fn bounds(code: &'static str, within: &RangeInclusive<f64>) -> Finding {

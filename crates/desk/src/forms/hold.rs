@@ -18,13 +18,22 @@ pub fn hold(typed: &Typed, palm: PalmId, today: Day) -> Result<Body, Vec<Trouble
     }
     let until = fields.day("until");
     if until.is_some_and(|until| until < today) {
-        fields.add("until", Finding::new("form-hold-already-over", Severity::Refuse).with("today", Arg::Date(today)));
+        fields.add(
+            "until",
+            Finding::new("form-hold-already-over", Severity::Refuse)
+                .with("today", Arg::Date(today)),
+        );
     }
     let note = fields.text("note");
     if reason == "keeper" && note.is_empty() {
         fields.refuse("note", "form-hold-note-missing");
     }
-    fields.or(Body::HoldSet { palm, reason, until, note })
+    fields.or(Body::HoldSet {
+        palm,
+        reason,
+        until,
+        note,
+    })
 }
 
 /// Checks the form that lifts a hold: it says why.
@@ -39,7 +48,10 @@ pub fn lift(typed: &Typed, hold: EntryId) -> Result<Body, Vec<Trouble>> {
 
 /// Checks the form that takes a palm off the register: it says why.
 pub fn remove(typed: &Typed, palm: PalmId) -> Result<Body, Vec<Trouble>> {
-    Ok(Body::PalmRemoved { palm, why: why(typed)? })
+    Ok(Body::PalmRemoved {
+        palm,
+        why: why(typed)?,
+    })
 }
 
 /// The reason without which nothing is taken off or back.
@@ -61,27 +73,66 @@ mod tests {
     const PALM: PalmId = PalmId(Uuid::nil());
 
     fn set(pairs: &[(&str, &str)]) -> Result<Body, Vec<Trouble>> {
-        hold(&Typed::of(pairs.to_vec()), PALM, Day::parse("2026-05-01").unwrap())
+        hold(
+            &Typed::of(pairs.to_vec()),
+            PALM,
+            Day::parse("2026-05-01").unwrap(),
+        )
     }
 
     #[test]
     fn a_hold_has_a_reason_and_may_have_an_end() {
         let body = set(&[("reason", "nest"), ("until", "2026-08-01"), ("note", "")]);
         let until = Day::parse("2026-08-01");
-        assert_eq!(body, Ok(Body::HoldSet { palm: PALM, reason: "nest".into(), until, note: String::new() }));
+        assert_eq!(
+            body,
+            Ok(Body::HoldSet {
+                palm: PALM,
+                reason: "nest".into(),
+                until,
+                note: String::new()
+            })
+        );
         assert_eq!(codes(set(&[])), [("reason", "form-hold-reason-missing")]);
-        assert_eq!(codes(set(&[("reason", "bored")])), [("reason", "form-hold-reason-missing")]);
-        assert_eq!(codes(set(&[("reason", "nest"), ("until", "2026-04-30")])), [("until", "form-hold-already-over")]);
-        assert_eq!(codes(set(&[("reason", "keeper")])), [("note", "form-hold-note-missing")]);
+        assert_eq!(
+            codes(set(&[("reason", "bored")])),
+            [("reason", "form-hold-reason-missing")]
+        );
+        assert_eq!(
+            codes(set(&[("reason", "nest"), ("until", "2026-04-30")])),
+            [("until", "form-hold-already-over")]
+        );
+        assert_eq!(
+            codes(set(&[("reason", "keeper")])),
+            [("note", "form-hold-note-missing")]
+        );
     }
 
     #[test]
     fn lifting_and_removing_say_why() {
         let hold = EntryId(Uuid::nil());
-        assert_eq!(codes(lift(&Typed::default(), hold)), [("note", "form-lift-note-missing")]);
-        assert_eq!(codes(remove(&Typed::default(), PALM)), [("why", "form-why-missing")]);
+        assert_eq!(
+            codes(lift(&Typed::default(), hold)),
+            [("note", "form-lift-note-missing")]
+        );
+        assert_eq!(
+            codes(remove(&Typed::default(), PALM)),
+            [("why", "form-why-missing")]
+        );
         let typed = Typed::of([("note", "flown"), ("why", "felled")]);
-        assert_eq!(lift(&typed, hold), Ok(Body::HoldLifted { hold, note: "flown".into() }));
-        assert_eq!(remove(&typed, PALM), Ok(Body::PalmRemoved { palm: PALM, why: "felled".into() }));
+        assert_eq!(
+            lift(&typed, hold),
+            Ok(Body::HoldLifted {
+                hold,
+                note: "flown".into()
+            })
+        );
+        assert_eq!(
+            remove(&typed, PALM),
+            Ok(Body::PalmRemoved {
+                palm: PALM,
+                why: "felled".into()
+            })
+        );
     }
 }

@@ -3,10 +3,12 @@
 //! A palm whose tag stands in the register already, or a stem looked at on that day already, is passed over if the
 //! register says the same, and refused if it says something else: a file never overwrites.
 
-use crate::intake::{About, Fate, Fault, Importing, InspectionReader, PalmReader, Refusal, RefusedFile, Row, decode};
+use super::save::BY;
+use crate::intake::{
+    About, Fate, Fault, Importing, InspectionReader, PalmReader, Refusal, RefusedFile, Row, decode,
+};
 use crate::office::{Note, Office, Refused};
 use model::{Arg, Body, EntryId, Finding, Inspection, Moment, Palm, Severity};
-use super::save::BY;
 use std::collections::BTreeMap;
 use std::io::Read;
 
@@ -66,11 +68,22 @@ impl Preview {
 
     fn empty(kind: Option<FileKind>) -> Preview {
         let (shown, refusals, remarks, headers, entries) = (vec![], vec![], vec![], vec![], vec![]);
-        Preview { kind, shown, already: 0, refusals, remarks, headers, entries }
+        Preview {
+            kind,
+            shown,
+            already: 0,
+            refusals,
+            remarks,
+            headers,
+            entries,
+        }
     }
 
     fn refused(kind: Option<FileKind>, refusal: Refusal) -> Preview {
-        Preview { refusals: vec![refusal], ..Preview::empty(kind) }
+        Preview {
+            refusals: vec![refusal],
+            ..Preview::empty(kind)
+        }
     }
 }
 
@@ -81,14 +94,23 @@ pub fn preview(office: &Office, bytes: &[u8], encoding: &str) -> Preview {
         "" => Ok(0),
         label => decode(bytes, label).map_or(Ok(0), |mut decoded| decoded.read_to_end(&mut text)),
     };
-    let bytes = if read.is_ok_and(|n| n > 0) { text.as_slice() } else { bytes };
+    let bytes = if read.is_ok_and(|n| n > 0) {
+        text.as_slice()
+    } else {
+        bytes
+    };
     match kind_of(bytes) {
         Some(FileKind::Palms) => palms(office, bytes),
         Some(FileKind::Inspections) => inspections(office, bytes),
         // the palm reader says what is wrong with a file that is none; a good file of another kind is named here
         None => match PalmReader::open(bytes) {
-            Err(refusal) if !refusal.finding.code.starts_with("intake-missing-columns") => Preview::refused(None, refusal),
-            _ => Preview::refused(None, Refusal::file(1, Finding::new("forms-import-neither", Severity::Refuse))),
+            Err(refusal) if !refusal.finding.code.starts_with("intake-missing-columns") => {
+                Preview::refused(None, refusal)
+            }
+            _ => Preview::refused(
+                None,
+                Refusal::file(1, Finding::new("forms-import-neither", Severity::Refuse)),
+            ),
         },
     }
 }
@@ -97,7 +119,13 @@ pub fn preview(office: &Office, bytes: &[u8], encoding: &str) -> Preview {
 pub fn take(office: &Office, preview: &Preview) -> Result<usize, Refused> {
     let note = |(id, at, body): &(EntryId, Moment, Body)| {
         let (at, by, body) = (*at, BY.to_owned(), body.clone());
-        Note { id: Some(*id), at, by, body, replaces: None }
+        Note {
+            id: Some(*id),
+            at,
+            by,
+            body,
+            replaces: None,
+        }
     };
     office.record(preview.entries.iter().map(note).collect())?;
     Ok(preview.entries.len())
@@ -105,9 +133,14 @@ pub fn take(office: &Office, preview: &Preview) -> Result<usize, Refused> {
 
 /// Told by the header: palms have a species, inspections have counts.
 fn kind_of(bytes: &[u8]) -> Option<FileKind> {
-    let first = bytes.split(|b| *b == b'\n').find(|line| !line.trim_ascii().is_empty())?;
+    let first = bytes
+        .split(|b| *b == b'\n')
+        .find(|line| !line.trim_ascii().is_empty())?;
     let head = String::from_utf8_lossy(first).to_lowercase();
-    let names: Vec<&str> = head.split([',', ';', '\t']).map(|n| n.trim_matches(['"', ' ', '\r', '\u{feff}'])).collect();
+    let names: Vec<&str> = head
+        .split([',', ';', '\t'])
+        .map(|n| n.trim_matches(['"', ' ', '\r', '\u{feff}']))
+        .collect();
     match (names.contains(&"species"), names.contains(&"green")) {
         (true, _) => Some(FileKind::Palms),
         (false, true) => Some(FileKind::Inspections),
@@ -157,7 +190,11 @@ impl Preview {
     fn row<T>(&mut self, row: Result<Row<T>, Refusal>) -> Option<Row<T>> {
         match row {
             Ok(row) => {
-                self.remarks.extend(row.remarks.iter().map(|finding| (row.line, finding.clone())));
+                self.remarks.extend(
+                    row.remarks
+                        .iter()
+                        .map(|finding| (row.line, finding.clone())),
+                );
                 Some(row)
             }
             Err(refusal) => {
@@ -168,7 +205,14 @@ impl Preview {
     }
 
     /// The row read last, judged against the register.
-    fn add(&mut self, office: &Office, line: u64, fate: Result<Fate, Fault>, shown: Shown, reader: &impl About) {
+    fn add(
+        &mut self,
+        office: &Office,
+        line: u64,
+        fate: Result<Fate, Fault>,
+        shown: Shown,
+        reader: &impl About,
+    ) {
         match fate {
             Ok(Fate::Already) => self.already += 1,
             Err(fault) => self.refusals.push(reader.refuse(fault)),
@@ -183,7 +227,10 @@ impl Preview {
 
     fn finish(&mut self, reader: &impl About) {
         self.headers = reader.headers().to_vec();
-        self.remarks.splice(0..0, reader.remarks().into_iter().map(|finding| (0, finding)));
+        self.remarks.splice(
+            0..0,
+            reader.remarks().into_iter().map(|finding| (0, finding)),
+        );
     }
 }
 
@@ -204,17 +251,31 @@ impl Names {
     }
 
     fn remarks(self) -> Vec<(u64, Finding)> {
-        let unknown = self.0.into_iter().filter_map(|(name, seen)| Some((name, seen?)));
-        let mut remarks: Vec<_> = unknown.map(|(name, (line, times))| (line, Names::remark(&name, times))).collect();
+        let unknown = self
+            .0
+            .into_iter()
+            .filter_map(|(name, seen)| Some((name, seen?)));
+        let mut remarks: Vec<_> = unknown
+            .map(|(name, (line, times))| (line, Names::remark(&name, times)))
+            .collect();
         remarks.sort_by_key(|(line, _)| *line);
         remarks
     }
 
     fn remark(name: &str, times: i64) -> Finding {
         let nearest = super::nearest(name).unwrap_or_default();
-        let code = if nearest.is_empty() { "forms-import-species-unknown" } else { "forms-import-species-nearest" };
-        let finding = Finding::new(code, Severity::Caution).with("found", Arg::Text(name.to_owned()));
+        let code = if nearest.is_empty() {
+            "forms-import-species-unknown"
+        } else {
+            "forms-import-species-nearest"
+        };
+        let finding =
+            Finding::new(code, Severity::Caution).with("found", Arg::Text(name.to_owned()));
         let finding = finding.with("times", Arg::Count(times));
-        if nearest.is_empty() { finding } else { finding.with("nearest", Arg::Text(nearest.join(", "))) }
+        if nearest.is_empty() {
+            finding
+        } else {
+            finding.with("nearest", Arg::Text(nearest.join(", ")))
+        }
     }
 }

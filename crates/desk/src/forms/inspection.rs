@@ -73,12 +73,19 @@ pub fn typed_inspection(look: &Inspection) -> Typed {
 }
 
 fn stem(fields: &mut Fields, stems: u16) -> u16 {
-    let Some(text) = fields.some("stem") else { return 1 };
+    let Some(text) = fields.some("stem") else {
+        return 1;
+    };
     match text.parse::<u16>() {
         Ok(stem) if (1..=stems.max(1)).contains(&stem) => stem,
         _ => {
             let finding = Finding::new("form-stem-unknown", Severity::Refuse);
-            fields.add("stem", finding.with("stems", Arg::Count(i64::from(stems))).with("found", text_arg(text)));
+            fields.add(
+                "stem",
+                finding
+                    .with("stems", Arg::Count(i64::from(stems)))
+                    .with("found", text_arg(text)),
+            );
             1
         }
     }
@@ -95,7 +102,10 @@ fn counts(fields: &mut Fields, look: &mut Inspection) {
         brown: fields.count("removed_brown", MOST_FRONDS),
     };
     if let Some(green) = look.green.filter(|green| *green > UNUSUAL_GREEN) {
-        fields.ask("green", Finding::new("form-green-unusual", Severity::Caution).with("count", count_arg(green)));
+        fields.ask(
+            "green",
+            Finding::new("form-green-unusual", Severity::Caution).with("count", count_arg(green)),
+        );
     }
 }
 
@@ -103,7 +113,10 @@ fn spear(fields: &mut Fields) -> Option<Spear> {
     let text = fields.some("spear")?;
     let spear = Spear::parse(text);
     if spear.is_none() {
-        fields.add("spear", Finding::new("form-spear-unknown", Severity::Refuse).with("found", text_arg(text)));
+        fields.add(
+            "spear",
+            Finding::new("form-spear-unknown", Severity::Refuse).with("found", text_arg(text)),
+        );
     }
     spear
 }
@@ -120,13 +133,26 @@ fn more_taken_than_counted(fields: &mut Fields, look: &Inspection) {
             && taken > counted
         {
             let finding = Finding::new("form-more-taken-than-counted", Severity::Refuse);
-            fields.add(name, finding.with("taken", count_arg(taken)).with("counted", count_arg(counted)));
+            fields.add(
+                name,
+                finding
+                    .with("taken", count_arg(taken))
+                    .with("counted", count_arg(counted)),
+            );
         }
     }
 }
 
 fn nothing_noted(fields: &mut Fields, look: &Inspection, typed: &Typed) {
-    let counted = typed.any(&["green", "yellowing", "brown", "new_leaves", "removed_green", "removed_yellowing", "removed_brown"]);
+    let counted = typed.any(&[
+        "green",
+        "yellowing",
+        "brown",
+        "new_leaves",
+        "removed_green",
+        "removed_yellowing",
+        "removed_brown",
+    ]);
     let seen = typed.any(&["spear", "clock_left", "clock_right", "notes"]);
     if !counted && !seen && look.signs.is_empty() {
         fields.refuse("", "form-nothing-noted");
@@ -136,7 +162,10 @@ fn nothing_noted(fields: &mut Fields, look: &Inspection, typed: &Typed) {
 /// A palm that was never moved cannot have been counted before it was planted.
 fn before_planting(fields: &mut Fields, look: &Inspection, about: About) {
     let palm = &about.record.palm;
-    if let Some(planted) = palm.planted_on.filter(|planted| look.date < *planted && palm.moved_on.is_none()) {
+    if let Some(planted) = palm
+        .planted_on
+        .filter(|planted| look.date < *planted && palm.moved_on.is_none())
+    {
         let finding = Finding::new("form-before-planting", Severity::Refuse);
         fields.add("date", finding.with("planted", Arg::Date(planted)));
     }
@@ -144,22 +173,38 @@ fn before_planting(fields: &mut Fields, look: &Inspection, about: About) {
 
 /// A second look at the same stem and day takes the first one's place; three times the live fronds is likely a slip.
 fn against_earlier(fields: &mut Fields, look: &Inspection, about: About) {
-    let mut others = about.record.looks(look.stem).filter(|i| !corrected(i, about));
-    if about.record.looks(look.stem).any(|i| i.date == look.date && !corrected(i, about)) {
-        fields.ask("date", Finding::new("form-same-day", Severity::Caution).with("date", Arg::Date(look.date)));
+    let mut others = about
+        .record
+        .looks(look.stem)
+        .filter(|i| !corrected(i, about));
+    if about
+        .record
+        .looks(look.stem)
+        .any(|i| i.date == look.date && !corrected(i, about))
+    {
+        fields.ask(
+            "date",
+            Finding::new("form-same-day", Severity::Caution).with("date", Arg::Date(look.date)),
+        );
     }
     let before = others.rfind(|i| i.date < look.date && i.live().is_some());
-    let (Some(before), Some(live)) = (before, look.live()) else { return };
+    let (Some(before), Some(live)) = (before, look.live()) else {
+        return;
+    };
     let earlier = before.live().unwrap_or(0);
     if live > 3 * earlier + 10 {
         let finding = Finding::new("form-count-jump", Severity::Caution);
-        let finding = finding.with("live", count_arg(live)).with("before", count_arg(earlier));
+        let finding = finding
+            .with("live", count_arg(live))
+            .with("before", count_arg(earlier));
         fields.ask("green", finding.with("date", Arg::Date(before.date)));
     }
 }
 
 fn corrected(other: &Inspection, about: About) -> bool {
-    about.correcting.is_some_and(|c| c.stem == other.stem && c.date == other.date)
+    about
+        .correcting
+        .is_some_and(|c| c.stem == other.stem && c.date == other.date)
 }
 
 #[cfg(test)]
@@ -172,7 +217,11 @@ mod tests {
 
     fn record(inspections: Vec<Inspection>) -> Arc<PalmRecord> {
         let mut book = Book::new(1);
-        let palm = book.register(testkit::palm("Sabal palmetto").stems(2).planted("2020-01-01"));
+        let palm = book.register(
+            testkit::palm("Sabal palmetto")
+                .stems(2)
+                .planted("2020-01-01"),
+        );
         for look in inspections {
             book.inspect(palm, look);
         }
@@ -185,7 +234,14 @@ mod tests {
 
     fn check(pairs: &[(&str, &str)], earlier: Vec<Inspection>) -> Result<Inspection, Vec<Trouble>> {
         let record = record(earlier);
-        inspection(&Typed::of(pairs.to_vec()), About { record: &record, today: day("2026-05-01"), correcting: None })
+        inspection(
+            &Typed::of(pairs.to_vec()),
+            About {
+                record: &record,
+                today: day("2026-05-01"),
+                correcting: None,
+            },
+        )
     }
 
     #[test]
@@ -207,37 +263,100 @@ mod tests {
         ];
         let look = check(&pairs, vec![]).unwrap();
         assert_eq!((look.stem, look.date), (2, day("2026-04-30")));
-        assert_eq!((look.green, look.yellowing, look.brown, look.new_leaves), (Some(24), Some(0), Some(3), Some(2)));
-        assert_eq!(look.removed, Removed { green: None, yellowing: None, brown: Some(3) });
-        assert_eq!((look.spear, look.clock_left, look.clock_right), (Some(Spear::Leaning), Some(Clock(8.25)), Some(Clock(4.0))));
+        assert_eq!(
+            (look.green, look.yellowing, look.brown, look.new_leaves),
+            (Some(24), Some(0), Some(3), Some(2))
+        );
+        assert_eq!(
+            look.removed,
+            Removed {
+                green: None,
+                yellowing: None,
+                brown: Some(3)
+            }
+        );
+        assert_eq!(
+            (look.spear, look.clock_left, look.clock_right),
+            (Some(Spear::Leaning), Some(Clock(8.25)), Some(Clock(4.0)))
+        );
         assert_eq!(typed_inspection(&look), Typed::of(pairs));
     }
 
     #[test]
     fn missing_is_not_zero() {
-        let look = check(&[("date", "2026-05-01"), ("green", "0"), ("yellowing", " ")], vec![]).unwrap();
-        assert_eq!((look.green, look.yellowing, look.brown), (Some(0), None, None));
+        let look = check(
+            &[("date", "2026-05-01"), ("green", "0"), ("yellowing", " ")],
+            vec![],
+        )
+        .unwrap();
+        assert_eq!(
+            (look.green, look.yellowing, look.brown),
+            (Some(0), None, None)
+        );
     }
 
     #[test]
     fn each_slip_is_told_at_its_field() {
         let cases: [(&[(&str, &str)], (&str, &str)); 15] = [
-            (&[("date", ""), ("green", "1")], ("date", "form-date-missing")),
-            (&[("date", "2026-05-02"), ("green", "1")], ("date", "form-date-in-future")),
-            (&[("date", "1799-12-31"), ("spear", "firm")], ("date", "form-date-too-old")),
-            (&[("date", "1 May"), ("green", "1")], ("date", "form-date-not-read")),
-            (&[("date", "2026-05-01")], ("", "form-nothing-noted")),
-            (&[("date", "2019-12-31"), ("green", "1")], ("date", "form-before-planting")),
-            (&[("date", "2026-05-01"), ("green", "-1")], ("green", "form-count-not-whole")),
-            (&[("date", "2026-05-01"), ("green", "12.5")], ("green", "form-count-not-whole")),
-            (&[("date", "2026-05-01"), ("brown", "1001")], ("brown", "form-count-too-large")),
-            (&[("date", "2026-05-01"), ("green", "1"), ("stem", "3")], ("stem", "form-stem-unknown")),
-            (&[("date", "2026-05-01"), ("spear", "bent")], ("spear", "form-spear-unknown")),
-            (&[("date", "2026-05-01"), ("clock_left", "4")], ("clock_left", "form-clock-left")),
-            (&[("date", "2026-05-01"), ("clock_right", "8")], ("clock_right", "form-clock-right")),
-            (&[("date", "2026-05-01"), ("clock_right", "4.1")], ("clock_right", "form-clock-right")),
             (
-                &[("date", "2026-05-01"), ("brown", "2"), ("removed_brown", "3")],
+                &[("date", ""), ("green", "1")],
+                ("date", "form-date-missing"),
+            ),
+            (
+                &[("date", "2026-05-02"), ("green", "1")],
+                ("date", "form-date-in-future"),
+            ),
+            (
+                &[("date", "1799-12-31"), ("spear", "firm")],
+                ("date", "form-date-too-old"),
+            ),
+            (
+                &[("date", "1 May"), ("green", "1")],
+                ("date", "form-date-not-read"),
+            ),
+            (&[("date", "2026-05-01")], ("", "form-nothing-noted")),
+            (
+                &[("date", "2019-12-31"), ("green", "1")],
+                ("date", "form-before-planting"),
+            ),
+            (
+                &[("date", "2026-05-01"), ("green", "-1")],
+                ("green", "form-count-not-whole"),
+            ),
+            (
+                &[("date", "2026-05-01"), ("green", "12.5")],
+                ("green", "form-count-not-whole"),
+            ),
+            (
+                &[("date", "2026-05-01"), ("brown", "1001")],
+                ("brown", "form-count-too-large"),
+            ),
+            (
+                &[("date", "2026-05-01"), ("green", "1"), ("stem", "3")],
+                ("stem", "form-stem-unknown"),
+            ),
+            (
+                &[("date", "2026-05-01"), ("spear", "bent")],
+                ("spear", "form-spear-unknown"),
+            ),
+            (
+                &[("date", "2026-05-01"), ("clock_left", "4")],
+                ("clock_left", "form-clock-left"),
+            ),
+            (
+                &[("date", "2026-05-01"), ("clock_right", "8")],
+                ("clock_right", "form-clock-right"),
+            ),
+            (
+                &[("date", "2026-05-01"), ("clock_right", "4.1")],
+                ("clock_right", "form-clock-right"),
+            ),
+            (
+                &[
+                    ("date", "2026-05-01"),
+                    ("brown", "2"),
+                    ("removed_brown", "3"),
+                ],
                 ("removed_brown", "form-more-taken-than-counted"),
             ),
         ];
@@ -249,9 +368,18 @@ mod tests {
     #[test]
     fn what_may_be_meant_is_asked_once() {
         let cases: [(&[(&str, &str)], (&str, &str)); 3] = [
-            (&[("date", "2026-03-01"), ("green", "20")], ("date", "form-same-day")),
-            (&[("date", "2026-04-01"), ("green", "220"), ("yellowing", "0")], ("green", "form-count-jump")),
-            (&[("date", "2026-04-01"), ("green", "300")], ("green", "form-green-unusual")),
+            (
+                &[("date", "2026-03-01"), ("green", "20")],
+                ("date", "form-same-day"),
+            ),
+            (
+                &[("date", "2026-04-01"), ("green", "220"), ("yellowing", "0")],
+                ("green", "form-count-jump"),
+            ),
+            (
+                &[("date", "2026-04-01"), ("green", "300")],
+                ("green", "form-green-unusual"),
+            ),
         ];
         for (pairs, expected) in cases {
             let earlier = vec![counted("2026-03-01", 22)];
@@ -269,8 +397,16 @@ mod tests {
         before.signs = vec!["tips-brown".into()];
         before.extra.insert("inspector".into(), "north crew".into());
         let record = record(vec![before.clone()]);
-        let about = About { record: &record, today: day("2026-05-01"), correcting: Some(&before) };
-        let after = inspection(&Typed::of([("date", "2026-03-01"), ("green", "23")]), about).unwrap();
-        assert_eq!((after.green, &after.signs, &after.extra), (Some(23), &before.signs, &before.extra));
+        let about = About {
+            record: &record,
+            today: day("2026-05-01"),
+            correcting: Some(&before),
+        };
+        let after =
+            inspection(&Typed::of([("date", "2026-03-01"), ("green", "23")]), about).unwrap();
+        assert_eq!(
+            (after.green, &after.signs, &after.extra),
+            (Some(23), &before.signs, &before.extra)
+        );
     }
 }

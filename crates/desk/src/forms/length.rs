@@ -12,7 +12,8 @@ pub fn read_length(text: &str, units: Units) -> Option<Metres> {
     match parts.as_slice() {
         [(number, "")] => Some(bare(*number, units)),
         [(feet, foot), (inches, inch)] if is_foot(foot) && (is_inch(inch) || inch.is_empty()) => {
-            (*inches < 12.0).then(|| Metres(Metres::from_feet(*feet).0 + Metres::from_inches(*inches).0))
+            (*inches < 12.0)
+                .then(|| Metres(Metres::from_feet(*feet).0 + Metres::from_inches(*inches).0))
         }
         [(number, unit)] => with_unit(*number, unit),
         _ => None,
@@ -34,7 +35,8 @@ pub fn write_length(length: Metres, units: Units) -> String {
 pub(super) fn decimal(text: &str) -> Option<f64> {
     let text = text.trim().replace(',', ".");
     let digits = text.strip_prefix('-').unwrap_or(&text);
-    let plain = digits.bytes().any(|b| b.is_ascii_digit()) && digits.bytes().all(|b| b.is_ascii_digit() || b == b'.');
+    let plain = digits.bytes().any(|b| b.is_ascii_digit())
+        && digits.bytes().all(|b| b.is_ascii_digit() || b == b'.');
     if plain { text.parse().ok() } else { None }
 }
 
@@ -56,11 +58,27 @@ fn with_unit(number: f64, unit: &str) -> Option<Metres> {
 }
 
 fn is_foot(unit: &str) -> bool {
-    matches!(unit, "ft" | "ft." | "'" | "′" | "’" | "foot" | "feet" | "pie" | "pies")
+    matches!(
+        unit,
+        "ft" | "ft." | "'" | "′" | "’" | "foot" | "feet" | "pie" | "pies"
+    )
 }
 
 fn is_inch(unit: &str) -> bool {
-    matches!(unit, "in" | "in." | "\"" | "″" | "”" | "''" | "inch" | "inches" | "pulg" | "pulg." | "pulgada" | "pulgadas")
+    matches!(
+        unit,
+        "in" | "in."
+            | "\""
+            | "″"
+            | "”"
+            | "''"
+            | "inch"
+            | "inches"
+            | "pulg"
+            | "pulg."
+            | "pulgada"
+            | "pulgadas"
+    )
 }
 
 /// Splits `12 ft 6 in` into numbers and the units behind them.
@@ -68,10 +86,14 @@ fn split(text: &str) -> Option<Vec<(f64, &str)>> {
     let mut rest = text.trim();
     let mut parts = Vec::new();
     while !rest.is_empty() {
-        let end = rest.find(|c: char| !(c.is_ascii_digit() || matches!(c, '.' | ',' | '-'))).unwrap_or(rest.len());
+        let end = rest
+            .find(|c: char| !(c.is_ascii_digit() || matches!(c, '.' | ',' | '-')))
+            .unwrap_or(rest.len());
         let number = decimal(&rest[..end])?;
         let after = rest[end..].trim_start();
-        let stop = after.find(|c: char| c.is_ascii_digit()).unwrap_or(after.len());
+        let stop = after
+            .find(|c: char| c.is_ascii_digit())
+            .unwrap_or(after.len());
         parts.push((number, after[..stop].trim()));
         rest = &after[stop..];
     }
@@ -106,7 +128,18 @@ mod tests {
 
     #[test]
     fn nonsense_is_not_a_length() {
-        for text in ["tall", "12 13", "12 ft 14 in", "6 in 12 ft", "1e3", "--3", "3 km", "m", "12 ft 6 in 3", "1.2.3"] {
+        for text in [
+            "tall",
+            "12 13",
+            "12 ft 14 in",
+            "6 in 12 ft",
+            "1e3",
+            "--3",
+            "3 km",
+            "m",
+            "12 ft 6 in 3",
+            "1.2.3",
+        ] {
             check(text, Units::UsCustomary, None);
         }
     }

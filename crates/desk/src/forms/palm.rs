@@ -39,14 +39,28 @@ pub fn palm(typed: &Typed, register: &Register) -> Result<Palm, Vec<Trouble>> {
         tag: fields.text("tag"),
         species: fields.text("species"),
         site: fields.text("site"),
-        stems: fields.count("stems", MOST_STEMS).map_or(1, |stems| stems as u16),
+        stems: fields
+            .count("stems", MOST_STEMS)
+            .map_or(1, |stems| stems as u16),
         planted_on: fields.past_day("planted_on", register.today),
         moved_on: fields.past_day("moved_on", register.today),
         last_cleaned_on: fields.past_day("last_cleaned_on", register.today),
-        trunk_height: length(&mut fields, "trunk_height", register, before.and_then(|b| b.trunk_height), MOST_HEIGHT),
+        trunk_height: length(
+            &mut fields,
+            "trunk_height",
+            register,
+            before.and_then(|b| b.trunk_height),
+            MOST_HEIGHT,
+        ),
         position: position(&mut fields),
         over: fields.text("over"),
-        wires: length(&mut fields, "wires", register, before.and_then(|b| b.wires), MOST_WIRES),
+        wires: length(
+            &mut fields,
+            "wires",
+            register,
+            before.and_then(|b| b.wires),
+            MOST_WIRES,
+        ),
         full_crown: fields.number("full_crown", 1.0..=1000.0),
         fronds_per_year: fields.number("fronds_per_year", 0.1..=1000.0),
         notes: fields.text("notes"),
@@ -83,16 +97,27 @@ pub fn typed_palm(palm: &Palm, units: Units) -> Typed {
 }
 
 /// A length; text left as the form showed it keeps the stored value, so that feet and metres do not drift.
-fn length(fields: &mut Fields, name: &'static str, register: &Register, before: Option<Metres>, most: Metres) -> Option<Metres> {
+fn length(
+    fields: &mut Fields,
+    name: &'static str,
+    register: &Register,
+    before: Option<Metres>,
+    most: Metres,
+) -> Option<Metres> {
     let read = fields.length(name, register.units, most);
-    before.filter(|b| fields.some(name) == Some(write_length(*b, register.units).as_str())).or(read)
+    before
+        .filter(|b| fields.some(name) == Some(write_length(*b, register.units).as_str()))
+        .or(read)
 }
 
 /// A pair pasted from a map into the first field ("27.95, -82.46") counts as both.
 fn with_pasted_position(typed: &Typed) -> Typed {
     let mut typed = typed.clone();
     let lat = typed.get("lat").to_owned();
-    let pair: Vec<&str> = lat.split([',', ';', ' ']).filter(|part| !part.is_empty()).collect();
+    let pair: Vec<&str> = lat
+        .split([',', ';', ' '])
+        .filter(|part| !part.is_empty())
+        .collect();
     if let [north, east] = pair.as_slice()
         && typed.get("lon").is_empty()
         && north.contains('.')
@@ -113,7 +138,10 @@ fn position(fields: &mut Fields) -> Option<Position> {
         (None, Some(_)) => fields.refuse("lat", "form-position-half"),
         _ => {}
     }
-    Some(Position { lat: lat?, lon: lon? })
+    Some(Position {
+        lat: lat?,
+        lon: lon?,
+    })
 }
 
 fn check_tag(fields: &mut Fields, tag: &str, register: &Register) {
@@ -125,8 +153,15 @@ fn check_tag(fields: &mut Fields, tag: &str, register: &Register) {
         return fields.refuse("tag", "form-tag-unfit");
     }
     let own = register.changing.map(|record| record.id);
-    if register.state.by_tag(tag).is_some_and(|taken| Some(taken.id) != own) {
-        fields.add("tag", Finding::new("form-tag-taken", Severity::Refuse).with("tag", text_arg(tag)));
+    if register
+        .state
+        .by_tag(tag)
+        .is_some_and(|taken| Some(taken.id) != own)
+    {
+        fields.add(
+            "tag",
+            Finding::new("form-tag-taken", Severity::Refuse).with("tag", text_arg(tag)),
+        );
     }
 }
 
@@ -135,13 +170,19 @@ fn check_species(fields: &mut Fields, species: &str, register: &Register) {
         return fields.refuse("species", "form-species-missing");
     }
     // a name that was on the register before need not be confirmed again
-    if register.changing.is_some_and(|record| record.palm.species == species) {
+    if register
+        .changing
+        .is_some_and(|record| record.palm.species == species)
+    {
         return;
     }
-    let Some(nearest) = (register.nearest)(species) else { return };
+    let Some(nearest) = (register.nearest)(species) else {
+        return;
+    };
     let finding = match nearest.is_empty() {
         true => Finding::new("form-species-unknown", Severity::Caution),
-        false => Finding::new("form-species-nearest", Severity::Caution).with("nearest", Arg::Text(nearest.join(", "))),
+        false => Finding::new("form-species-nearest", Severity::Caution)
+            .with("nearest", Arg::Text(nearest.join(", "))),
     };
     fields.ask("species", finding.with("found", text_arg(species)));
 }
@@ -150,7 +191,9 @@ fn check_stems(fields: &mut Fields, stems: u16, register: &Register) {
     if stems == 0 {
         return fields.refuse("stems", "form-stems-none");
     }
-    let looked_at = register.changing.and_then(|record| record.inspections.iter().map(|i| i.stem).max());
+    let looked_at = register
+        .changing
+        .and_then(|record| record.inspections.iter().map(|i| i.stem).max());
     if let Some(stem) = looked_at.filter(|stem| *stem > stems) {
         let finding = Finding::new("form-stems-fewer", Severity::Caution);
         fields.ask("stems", finding.with("stem", Arg::Count(i64::from(stem))));
@@ -180,9 +223,23 @@ mod tests {
         (state, record)
     }
 
-    fn check_in(state: &State, changing: Option<&PalmRecord>, units: Units, pairs: &[(&str, &str)]) -> Result<Palm, Vec<Trouble>> {
+    fn check_in(
+        state: &State,
+        changing: Option<&PalmRecord>,
+        units: Units,
+        pairs: &[(&str, &str)],
+    ) -> Result<Palm, Vec<Trouble>> {
         let today = day("2026-05-01");
-        palm(&Typed::of(pairs.to_vec()), &Register { state, changing, today, units, nearest: &nearest })
+        palm(
+            &Typed::of(pairs.to_vec()),
+            &Register {
+                state,
+                changing,
+                today,
+                units,
+                nearest: &nearest,
+            },
+        )
     }
 
     fn check(pairs: &[(&str, &str)]) -> Result<Palm, Vec<Trouble>> {
@@ -210,9 +267,21 @@ mod tests {
     #[test]
     fn a_full_form_becomes_a_palm_and_comes_back_as_it_was_typed() {
         let palm = check(&FULL).unwrap();
-        assert_eq!((palm.stems, palm.trunk_height, palm.wires), (3, Some(Metres(2.5)), Some(Metres(6.1))));
-        assert_eq!(palm.position, Some(Position { lat: 27.95, lon: -82.46 }));
-        assert_eq!((palm.full_crown, palm.fronds_per_year), (Some(50.0), Some(18.5)));
+        assert_eq!(
+            (palm.stems, palm.trunk_height, palm.wires),
+            (3, Some(Metres(2.5)), Some(Metres(6.1)))
+        );
+        assert_eq!(
+            palm.position,
+            Some(Position {
+                lat: 27.95,
+                lon: -82.46
+            })
+        );
+        assert_eq!(
+            (palm.full_crown, palm.fronds_per_year),
+            (Some(50.0), Some(18.5))
+        );
         assert_eq!(palm.moved_on, Some(day("2026-03-01")));
         assert_eq!(typed_palm(&palm, Units::Metric), Typed::of(FULL));
     }
@@ -220,7 +289,12 @@ mod tests {
     #[test]
     fn what_is_not_typed_stays_unknown() {
         let palm = check(&[("tag", "B1"), ("species", "Sabal palmetto")]).unwrap();
-        let bare = Palm { tag: "B1".into(), species: "Sabal palmetto".into(), stems: 1, ..Palm::default() };
+        let bare = Palm {
+            tag: "B1".into(),
+            species: "Sabal palmetto".into(),
+            stems: 1,
+            ..Palm::default()
+        };
         assert_eq!(palm, bare);
     }
 
@@ -230,20 +304,50 @@ mod tests {
             ("tag", "", "tag", "form-tag-missing"),
             ("tag", "..", "tag", "form-tag-unfit"),
             ("species", "", "species", "form-species-missing"),
-            ("species", "Sabal palmeto", "species", "form-species-nearest"),
-            ("species", "Palmus ignota", "species", "form-species-unknown"),
+            (
+                "species",
+                "Sabal palmeto",
+                "species",
+                "form-species-nearest",
+            ),
+            (
+                "species",
+                "Palmus ignota",
+                "species",
+                "form-species-unknown",
+            ),
             ("stems", "0", "stems", "form-stems-none"),
             ("stems", "two", "stems", "form-count-not-whole"),
-            ("planted_on", "2026-05-02", "planted_on", "form-date-in-future"),
+            (
+                "planted_on",
+                "2026-05-02",
+                "planted_on",
+                "form-date-in-future",
+            ),
             ("moved_on", "03/01/2026", "moved_on", "form-date-not-read"),
-            ("trunk_height", "tall", "trunk_height", "form-length-not-read"),
-            ("trunk_height", "300", "trunk_height", "form-length-out-of-range"),
+            (
+                "trunk_height",
+                "tall",
+                "trunk_height",
+                "form-length-not-read",
+            ),
+            (
+                "trunk_height",
+                "300",
+                "trunk_height",
+                "form-length-out-of-range",
+            ),
             ("wires", "-1", "wires", "form-length-out-of-range"),
             ("lat", "95", "lat", "form-number-out-of-range"),
             ("lon", "", "lon", "form-position-half"),
             ("lat", "", "lat", "form-position-half"),
             ("full_crown", "0", "full_crown", "form-number-out-of-range"),
-            ("fronds_per_year", "many", "fronds_per_year", "form-number-not-read"),
+            (
+                "fronds_per_year",
+                "many",
+                "fronds_per_year",
+                "form-number-not-read",
+            ),
         ];
         for (name, value, field, code) in cases {
             let mut typed = FULL;
@@ -255,55 +359,108 @@ mod tests {
     #[test]
     fn an_unknown_species_is_taken_once_confirmed() {
         let confirm = confirm_name("form-species-nearest");
-        let palm = check(&[("tag", "B1"), ("species", "Sabal palmeto"), (&confirm, "yes")]).unwrap();
+        let palm = check(&[
+            ("tag", "B1"),
+            ("species", "Sabal palmeto"),
+            (&confirm, "yes"),
+        ])
+        .unwrap();
         assert_eq!(palm.species, "Sabal palmeto");
     }
 
     #[test]
     fn a_tag_is_unique_among_palms_that_still_stand() {
         let mut book = Book::new(1);
-        let id = book.register(Palm { tag: "B-17".into(), ..Palm::default() });
-        let gone = book.register(Palm { tag: "B-18".into(), ..Palm::default() });
+        let id = book.register(Palm {
+            tag: "B-17".into(),
+            ..Palm::default()
+        });
+        let gone = book.register(Palm {
+            tag: "B-18".into(),
+            ..Palm::default()
+        });
         book.remove(gone, "felled");
         let state = book.state();
         let standing = state.palm(id).unwrap().clone();
-        assert_eq!(codes(check_in(&state, None, Units::Metric, &FULL)), [("tag", "form-tag-taken")]);
-        assert!(check_in(&state, Some(&standing), Units::Metric, &FULL).is_ok(), "its own tag");
+        assert_eq!(
+            codes(check_in(&state, None, Units::Metric, &FULL)),
+            [("tag", "form-tag-taken")]
+        );
+        assert!(
+            check_in(&state, Some(&standing), Units::Metric, &FULL).is_ok(),
+            "its own tag"
+        );
         let mut other = FULL;
         other[0].1 = "B-18";
-        assert!(check_in(&state, None, Units::Metric, &other).is_ok(), "a removed palm's tag is free again");
+        assert!(
+            check_in(&state, None, Units::Metric, &other).is_ok(),
+            "a removed palm's tag is free again"
+        );
     }
 
     #[test]
     fn feet_do_not_drift_when_a_form_is_saved_unchanged() {
-        let palm = Palm { tag: "B1".into(), species: "Sabal palmetto".into(), stems: 1, trunk_height: Some(Metres(4.0)), ..Palm::default() };
+        let palm = Palm {
+            tag: "B1".into(),
+            species: "Sabal palmetto".into(),
+            stems: 1,
+            trunk_height: Some(Metres(4.0)),
+            ..Palm::default()
+        };
         let (state, record) = recorded(palm.clone());
         let typed = typed_palm(&palm, Units::UsCustomary);
         assert_eq!(typed.get("trunk_height"), "13.12");
         let register = |typed: &Typed| {
             let (changing, today) = (Some(&*record), day("2026-05-01"));
-            let register = Register { state: &state, changing, today, units: Units::UsCustomary, nearest: &nearest };
+            let register = Register {
+                state: &state,
+                changing,
+                today,
+                units: Units::UsCustomary,
+                nearest: &nearest,
+            };
             super::palm(typed, &register)
         };
         assert_eq!(register(&typed), Ok(palm));
         let mut changed = typed.clone();
         changed.set("trunk_height", "14 ft");
-        assert_eq!(register(&changed).unwrap().trunk_height, Some(Metres::from_feet(14.0)));
+        assert_eq!(
+            register(&changed).unwrap().trunk_height,
+            Some(Metres::from_feet(14.0))
+        );
     }
 
     #[test]
     fn a_pair_from_a_map_fills_both_coordinates() {
-        let palm = check(&[("tag", "B1"), ("species", "Sabal palmetto"), ("lat", "27.9506, -82.4572")]).unwrap();
-        assert_eq!(palm.position, Some(Position { lat: 27.9506, lon: -82.4572 }));
+        let palm = check(&[
+            ("tag", "B1"),
+            ("species", "Sabal palmetto"),
+            ("lat", "27.9506, -82.4572"),
+        ])
+        .unwrap();
+        assert_eq!(
+            palm.position,
+            Some(Position {
+                lat: 27.9506,
+                lon: -82.4572
+            })
+        );
     }
 
     #[test]
     fn fewer_stems_than_were_looked_at_is_asked() {
         let mut book = Book::new(1);
-        let id = book.register(Palm { tag: "B-17".into(), stems: 5, ..Palm::default() });
+        let id = book.register(Palm {
+            tag: "B-17".into(),
+            stems: 5,
+            ..Palm::default()
+        });
         book.inspect(id, model::Inspection::blank(5, Day(20_000)));
         let state = book.state();
         let record = state.palm(id);
-        assert_eq!(codes(check_in(&state, record.map(|r| &**r), Units::Metric, &FULL)), [("stems", "form-stems-fewer")]);
+        assert_eq!(
+            codes(check_in(&state, record.map(|r| &**r), Units::Metric, &FULL)),
+            [("stems", "form-stems-fewer")]
+        );
     }
 }

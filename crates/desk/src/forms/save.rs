@@ -4,7 +4,10 @@ use super::thread::{Resent, resent, thread};
 use super::{About, Register, Trouble, Typed};
 use crate::measure::Units;
 use crate::office::{Note, Office, Refused};
-use model::{Body, Day, Entry, EntryId, Finding, Inspection, Knowledge, Moment, Palm, PalmId, PalmRecord, Severity, State};
+use model::{
+    Body, Day, Entry, EntryId, Finding, Inspection, Knowledge, Moment, Palm, PalmId, PalmRecord,
+    Severity, State,
+};
 use std::sync::Arc;
 use uuid::Uuid;
 
@@ -37,9 +40,12 @@ impl From<ledger::Error> for Stop {
 impl From<Refused> for Stop {
     fn from(refused: Refused) -> Stop {
         match refused {
-            Refused::Findings(findings) => {
-                Stop::Troubles(findings.into_iter().map(|finding| Trouble { field: "", finding }).collect())
-            }
+            Refused::Findings(findings) => Stop::Troubles(
+                findings
+                    .into_iter()
+                    .map(|finding| Trouble { field: "", finding })
+                    .collect(),
+            ),
             Refused::Ledger(error) => Stop::Ledger(error),
         }
     }
@@ -51,7 +57,11 @@ pub fn entry_id(text: &str) -> Option<EntryId> {
 }
 
 /// The look that a correction form speaks of, as it stands now.
-pub fn look_of(office: &Office, palm: PalmId, entry: EntryId) -> Result<Option<Inspection>, ledger::Error> {
+pub fn look_of(
+    office: &Office,
+    palm: PalmId,
+    entry: EntryId,
+) -> Result<Option<Inspection>, ledger::Error> {
     Ok(standing_look(&office.history(palm)?, entry).cloned())
 }
 
@@ -65,12 +75,32 @@ pub fn save_inspection(office: &Office, palm: PalmId, typed: &Typed) -> Result<I
     if corrects.is_some() && correcting.is_none() {
         return Err(whole("form-corrects-nothing"));
     }
-    let about = About { record: &record, today: office.today(), correcting };
+    let about = About {
+        record: &record,
+        today: office.today(),
+        correcting,
+    };
     let look = super::inspection(typed, about)?;
-    let replaces = corrects.and_then(|id| Some(thread(&history, id).last()?.id)).or_else(|| same_day(&record, &look));
+    let replaces = corrects
+        .and_then(|id| Some(thread(&history, id).last()?.id))
+        .or_else(|| same_day(&record, &look));
     let at = moment_of(look.date, office);
-    let body = Body::Inspected { palm, inspection: look.clone() };
-    once(office, &history, typed, Note { id: None, at, by: BY.to_owned(), body, replaces })?;
+    let body = Body::Inspected {
+        palm,
+        inspection: look.clone(),
+    };
+    once(
+        office,
+        &history,
+        typed,
+        Note {
+            id: None,
+            at,
+            by: BY.to_owned(),
+            body,
+            replaces,
+        },
+    )?;
     Ok(look)
 }
 
@@ -78,30 +108,57 @@ pub fn save_inspection(office: &Office, palm: PalmId, typed: &Typed) -> Result<I
 pub fn withdraw_inspection(office: &Office, palm: PalmId, typed: &Typed) -> Result<(), Stop> {
     let history = office.history(palm)?;
     let last = entry_id(typed.get("corrects")).and_then(|id| thread(&history, id).last().copied());
-    let Some(last) = last else { return Err(whole("form-corrects-nothing")) };
+    let Some(last) = last else {
+        return Err(whole("form-corrects-nothing"));
+    };
     if matches!(last.body, Body::Withdrawn { .. }) {
         return Ok(());
     }
     let why = super::hold::why(typed)?;
-    record(office, Body::Withdrawn { why }, entry_id(typed.get("id")), Some(last.id))
+    record(
+        office,
+        Body::Withdrawn { why },
+        entry_id(typed.get("id")),
+        Some(last.id),
+    )
 }
 
 /// Registers the palm of a form, or changes the one given. Returns its tag.
-pub fn save_palm(office: &Office, changing: Option<PalmId>, typed: &Typed, units: Units) -> Result<String, Stop> {
+pub fn save_palm(
+    office: &Office,
+    changing: Option<PalmId>,
+    typed: &Typed,
+    units: Units,
+) -> Result<String, Stop> {
     let state = office.state();
     let id = entry_id(typed.get("id"));
     // a registration that was sent before is a palm by now
-    let sent_before = id.map(|id| PalmId(id.0)).filter(|palm| state.palm(*palm).is_some());
+    let sent_before = id
+        .map(|id| PalmId(id.0))
+        .filter(|palm| state.palm(*palm).is_some());
     let changing = changing.or(sent_before);
     let before = changing.map(|palm| standing(&state, palm)).transpose()?;
     let nearest = |name: &str| nearest(name);
-    let register =
-        Register { state: &state, changing: before.as_deref(), today: office.today(), units, nearest: &nearest };
+    let register = Register {
+        state: &state,
+        changing: before.as_deref(),
+        today: office.today(),
+        units,
+        nearest: &nearest,
+    };
     let palm = super::palm(typed, &register)?;
     let tag = palm.tag.clone();
     match before {
         Some(before) if before.palm == palm => {}
-        Some(before) => record(office, Body::PalmChanged { palm: before.id, to: palm }, id, None)?,
+        Some(before) => record(
+            office,
+            Body::PalmChanged {
+                palm: before.id,
+                to: palm,
+            },
+            id,
+            None,
+        )?,
         None => record(office, Body::PalmRegistered(palm), id, None)?,
     }
     Ok(tag)
@@ -111,14 +168,21 @@ pub fn save_palm(office: &Office, changing: Option<PalmId>, typed: &Typed, units
 pub fn save_hold(office: &Office, palm: PalmId, typed: &Typed) -> Result<(), Stop> {
     standing(&office.state(), palm)?;
     let body = super::hold(typed, palm, office.today())?;
-    let note = Note { id: None, at: office.now(), by: BY.to_owned(), body, replaces: None };
+    let note = Note {
+        id: None,
+        at: now(office),
+        by: BY.to_owned(),
+        body,
+        replaces: None,
+    };
     once(office, &office.history(palm)?, typed, note)
 }
 
 /// Lifts the hold named in `hold`; one that is lifted already stays lifted.
 pub fn save_lift(office: &Office, palm: PalmId, typed: &Typed) -> Result<(), Stop> {
     let record_now = standing(&office.state(), palm)?;
-    let hold = entry_id(typed.get("hold")).and_then(|id| record_now.holds.iter().find(|hold| hold.entry == id));
+    let hold = entry_id(typed.get("hold"))
+        .and_then(|id| record_now.holds.iter().find(|hold| hold.entry == id));
     let Some(hold) = hold else { return Ok(()) };
     let body = super::lift(typed, hold.entry)?;
     record(office, body, entry_id(typed.get("id")), None)
@@ -126,7 +190,9 @@ pub fn save_lift(office: &Office, palm: PalmId, typed: &Typed) -> Result<(), Sto
 
 /// Takes a palm off the register; one that is off already stays off.
 pub fn save_removal(office: &Office, palm: PalmId, typed: &Typed) -> Result<(), Stop> {
-    let Ok(_) = standing(&office.state(), palm) else { return Ok(()) };
+    let Ok(_) = standing(&office.state(), palm) else {
+        return Ok(());
+    };
     let body = super::remove(typed, palm)?;
     record(office, body, entry_id(typed.get("id")), None)
 }
@@ -142,7 +208,11 @@ pub fn nearest(name: &str) -> Option<Vec<String>> {
 }
 
 fn standing(state: &State, palm: PalmId) -> Result<Arc<PalmRecord>, Stop> {
-    state.palm(palm).filter(|record| record.stands()).cloned().ok_or(Stop::NoPalm)
+    state
+        .palm(palm)
+        .filter(|record| record.stands())
+        .cloned()
+        .ok_or(Stop::NoPalm)
 }
 
 fn standing_look(history: &[Entry], id: EntryId) -> Option<&Inspection> {
@@ -155,13 +225,26 @@ fn standing_look(history: &[Entry], id: EntryId) -> Option<&Inspection> {
 /// A second look on the same day, once confirmed, takes the first one's place.
 fn same_day(record: &PalmRecord, look: &Inspection) -> Option<EntryId> {
     let mut pairs = record.inspections.iter().zip(&record.inspection_entries);
-    pairs.find(|(other, _)| other.stem == look.stem && other.date == look.date).map(|(_, entry)| *entry)
+    pairs
+        .find(|(other, _)| other.stem == look.stem && other.date == look.date)
+        .map(|(_, entry)| *entry)
 }
 
 /// Today's look happens now; an earlier day's look happened at noon of that day.
 fn moment_of(day: Day, office: &Office) -> Moment {
     const NOON: i64 = 12 * 3_600_000;
-    if day == office.today() { office.now() } else { Moment(Moment::at_midnight(day).0 + NOON) }
+    if day == office.today() {
+        now(office)
+    } else {
+        Moment(Moment::at_midnight(day).0 + NOON)
+    }
+}
+
+/// Now, but not after the keeper's day: in the evening west of Greenwich, and where the day is fixed from outside, the
+/// clock is a day ahead, and a hold set now would else not hold today.
+fn now(office: &Office) -> Moment {
+    let end = Moment(Moment::at_midnight(office.today().plus(1)).0 - 1);
+    office.now().min(end)
 }
 
 /// Records a note under the form's id, unless the form was sent before.
@@ -177,16 +260,33 @@ fn once(office: &Office, history: &[Entry], typed: &Typed, mut note: Note) -> Re
     Ok(())
 }
 
-fn record(office: &Office, body: Body, id: Option<EntryId>, replaces: Option<EntryId>) -> Result<(), Stop> {
-    office.record(vec![Note { id, at: office.now(), by: BY.to_owned(), body, replaces }])?;
+fn record(
+    office: &Office,
+    body: Body,
+    id: Option<EntryId>,
+    replaces: Option<EntryId>,
+) -> Result<(), Stop> {
+    office.record(vec![Note {
+        id,
+        at: now(office),
+        by: BY.to_owned(),
+        body,
+        replaces,
+    }])?;
     Ok(())
 }
 
 fn whole(code: &'static str) -> Stop {
-    Stop::Troubles(vec![Trouble { field: "", finding: Finding::new(code, Severity::Refuse) }])
+    Stop::Troubles(vec![Trouble {
+        field: "",
+        finding: Finding::new(code, Severity::Refuse),
+    }])
 }
 
 /// The palm a form starts from when a new one is registered: one stem, everything else unknown.
 pub fn new_palm() -> Palm {
-    Palm { stems: 1, ..Palm::default() }
+    Palm {
+        stems: 1,
+        ..Palm::default()
+    }
 }

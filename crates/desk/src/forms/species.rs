@@ -14,13 +14,27 @@ pub fn species_like(typed: &str) -> Vec<String> {
     }
     let all = &Knowledge::embedded().species;
     let begins = |text: &str| text.to_lowercase().starts_with(&wanted);
-    let inside = |text: &str| text.to_lowercase().split([' ', '-']).skip(1).any(|word| word.starts_with(&wanted));
+    let inside = |text: &str| {
+        text.to_lowercase()
+            .split([' ', '-'])
+            .skip(1)
+            .any(|word| word.starts_with(&wanted))
+    };
     let first = all.iter().filter(|s| begins(&s.name));
     let then = all.iter().filter(|s| {
-        !begins(&s.name) && (inside(&s.name) || s.common.iter().any(|name| begins(name) || inside(name)))
+        !begins(&s.name)
+            && (inside(&s.name) || s.common.iter().any(|name| begins(name) || inside(name)))
     });
-    let found: Vec<String> = first.chain(then).take(OFFERED).map(|s| s.name.clone()).collect();
-    if found.is_empty() { super::nearest(typed).unwrap_or_default() } else { found }
+    let found: Vec<String> = first
+        .chain(then)
+        .take(OFFERED)
+        .map(|s| s.name.clone())
+        .collect();
+    if found.is_empty() {
+        super::nearest(typed).unwrap_or_default()
+    } else {
+        found
+    }
 }
 
 #[cfg(test)]

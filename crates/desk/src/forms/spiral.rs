@@ -12,7 +12,9 @@ pub const PLACES: u32 = 25;
 /// New fronds since the marked one, from the typed place.
 pub fn new_by_spiral(typed: &Typed) -> Result<u32, Vec<Trouble>> {
     let mut fields = Fields::of(typed);
-    let marked = fields.count("marked", crown::spiral::SPIRALS * PLACES).unwrap_or(1);
+    let marked = fields
+        .count("marked", crown::spiral::SPIRALS * PLACES)
+        .unwrap_or(1);
     let spiral = fields.count("spiral", crown::spiral::SPIRALS);
     let place = fields.count("place", PLACES);
     for (name, value) in [("spiral", spiral), ("place", place)] {
@@ -26,7 +28,10 @@ pub fn new_by_spiral(typed: &Typed) -> Result<u32, Vec<Trouble>> {
             Some(since) => new = since,
             None => {
                 let finding = Finding::new("form-spiral-moved-up", Severity::Refuse);
-                fields.add("place", finding.with("marked", Arg::Count(i64::from(marked))));
+                fields.add(
+                    "place",
+                    finding.with("marked", Arg::Count(i64::from(marked))),
+                );
             }
         }
     }
@@ -35,7 +40,11 @@ pub fn new_by_spiral(typed: &Typed) -> Result<u32, Vec<Trouble>> {
 
 /// Numbers of the fronds: a row a spiral, a column a place, for a page that must count without the network.
 pub fn spiral_numbers() -> Vec<Vec<u32>> {
-    let row = |spiral| (1..=PLACES).filter_map(|place| crown::spiral::frond_number(spiral, place)).collect();
+    let row = |spiral| {
+        (1..=PLACES)
+            .filter_map(|place| crown::spiral::frond_number(spiral, place))
+            .collect()
+    };
     (1..=crown::spiral::SPIRALS).map(row).collect()
 }
 
@@ -45,7 +54,11 @@ mod tests {
     use crate::forms::codes;
 
     fn check(marked: &str, spiral: &str, place: &str) -> Result<u32, Vec<Trouble>> {
-        new_by_spiral(&Typed::of([("marked", marked), ("spiral", spiral), ("place", place)]))
+        new_by_spiral(&Typed::of([
+            ("marked", marked),
+            ("spiral", spiral),
+            ("place", place),
+        ]))
     }
 
     /// Worked examples of the oil palm field handbook [oilpalm-field-handbook]: the third frond of spiral 4 is number
@@ -55,8 +68,20 @@ mod tests {
         assert_eq!(check("", "4", "3"), Ok(19));
         assert_eq!(check("1", "1", "6"), Ok(40));
         assert_eq!(spiral_numbers()[3][2], 20);
-        assert_eq!(codes(check("30", "4", "3")), [("place", "form-spiral-moved-up")]);
-        assert_eq!(codes(check("", "", "0")), [("spiral", "form-spiral-missing"), ("place", "form-spiral-missing")]);
-        assert_eq!(codes(check("", "9", "1")), [("spiral", "form-count-too-large")]);
+        assert_eq!(
+            codes(check("30", "4", "3")),
+            [("place", "form-spiral-moved-up")]
+        );
+        assert_eq!(
+            codes(check("", "", "0")),
+            [
+                ("spiral", "form-spiral-missing"),
+                ("place", "form-spiral-missing")
+            ]
+        );
+        assert_eq!(
+            codes(check("", "9", "1")),
+            [("spiral", "form-count-too-large")]
+        );
     }
 }

@@ -32,7 +32,10 @@ pub(super) fn resent(history: &[Entry], id: EntryId, body: &Body) -> Resent {
 pub(super) fn thread(history: &[Entry], id: EntryId) -> Vec<&Entry> {
     let mut ids = BTreeSet::from([id]);
     // a correction may stand before what it corrects where clocks disagree: go on until nothing is added
-    while history.iter().any(|e| e.replaces.is_some_and(|r| ids.contains(&r)) && ids.insert(e.id)) {}
+    while history
+        .iter()
+        .any(|e| e.replaces.is_some_and(|r| ids.contains(&r)) && ids.insert(e.id))
+    {}
     let mut thread: Vec<&Entry> = history.iter().filter(|e| ids.contains(&e.id)).collect();
     if !thread.iter().any(|e| e.id == id) {
         thread.clear();
@@ -52,29 +55,69 @@ mod tests {
     }
 
     fn noted(text: &str) -> Body {
-        Body::Noted { palm: PalmId(Uuid::nil()), text: text.into() }
+        Body::Noted {
+            palm: PalmId(Uuid::nil()),
+            text: text.into(),
+        }
     }
 
     fn entry(n: u128, text: &str, replaces: Option<u128>) -> Entry {
         let at = Moment(n as i64);
         let (by, device) = (String::new(), String::new());
-        Entry { id: id(n), at, written_at: at, by, device, body: noted(text), replaces: replaces.map(id) }
+        Entry {
+            id: id(n),
+            at,
+            written_at: at,
+            by,
+            device,
+            body: noted(text),
+            replaces: replaces.map(id),
+        }
     }
 
     #[test]
     fn the_same_form_twice_is_one_entry_and_a_changed_form_is_a_correction() {
-        let history = [entry(1, "a", None), entry(2, "b", Some(1)), entry(3, "other", None), entry(4, "d", Some(2))];
+        let history = [
+            entry(1, "a", None),
+            entry(2, "b", Some(1)),
+            entry(3, "other", None),
+            entry(4, "d", Some(2)),
+        ];
         assert_eq!(resent(&history, id(9), &noted("a")), Resent::First);
-        assert_eq!(resent(&history, id(1), &noted("a")), Resent::Done, "a late copy of the first sending");
-        assert_eq!(resent(&history, id(1), &noted("b")), Resent::Done, "the changed form sent twice");
-        assert_eq!(resent(&history, id(1), &noted("c")), Resent::Corrects(id(4)));
-        assert_eq!(resent(&history, id(3), &noted("a")), Resent::Corrects(id(3)));
+        assert_eq!(
+            resent(&history, id(1), &noted("a")),
+            Resent::Done,
+            "a late copy of the first sending"
+        );
+        assert_eq!(
+            resent(&history, id(1), &noted("b")),
+            Resent::Done,
+            "the changed form sent twice"
+        );
+        assert_eq!(
+            resent(&history, id(1), &noted("c")),
+            Resent::Corrects(id(4))
+        );
+        assert_eq!(
+            resent(&history, id(3), &noted("a")),
+            Resent::Corrects(id(3))
+        );
     }
 
     #[test]
     fn a_thread_is_found_in_any_order() {
-        let mut history = [entry(1, "a", None), entry(2, "b", Some(1)), entry(4, "d", Some(2)), entry(5, "e", None)];
-        let ids = |history: &[Entry]| thread(history, id(1)).iter().map(|e| e.id).collect::<Vec<_>>();
+        let mut history = [
+            entry(1, "a", None),
+            entry(2, "b", Some(1)),
+            entry(4, "d", Some(2)),
+            entry(5, "e", None),
+        ];
+        let ids = |history: &[Entry]| {
+            thread(history, id(1))
+                .iter()
+                .map(|e| e.id)
+                .collect::<Vec<_>>()
+        };
         assert_eq!(ids(&history), [id(1), id(2), id(4)]);
         history.reverse();
         assert_eq!(ids(&history), [id(1), id(2), id(4)]);

@@ -29,6 +29,9 @@ pub fn counter(sheet: Sheet, name: &str, tint: &str, last: Option<u32>) -> Marku
 fn hint(sheet: Sheet, name: &str, last: Option<u32>) -> String {
     let own = sheet.say(&format!("forms-{name}-hint"));
     let Some(last) = last else { return own };
-    let last = sheet.reader.words.text("forms-last-count", &[("n", last.into())]);
+    let last = sheet
+        .reader
+        .words
+        .text("forms-last-count", &[("n", last.into())]);
     format!("{own} {last}")
 }

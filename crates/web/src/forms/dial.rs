@@ -9,12 +9,19 @@ use maud::{Markup, html};
 /// Quarter hours of one side, from straight up to straight down, as `(value, shown)`.
 fn quarters(right: bool) -> Vec<(String, String)> {
     let steps = 0..=24u32;
-    steps.map(|step| if right { step } else { 48 - step }).map(|quarter| (value(quarter), shown(quarter))).collect()
+    steps
+        .map(|step| if right { step } else { 48 - step })
+        .map(|quarter| (value(quarter), shown(quarter)))
+        .collect()
 }
 
 /// Quarters since 12 as hours the way files have them: 12, 0.25, ... 11.75.
 fn value(quarter: u32) -> String {
-    if quarter.is_multiple_of(48) { "12".to_owned() } else { (f64::from(quarter) / 4.0).to_string() }
+    if quarter.is_multiple_of(48) {
+        "12".to_owned()
+    } else {
+        (f64::from(quarter) / 4.0).to_string()
+    }
 }
 
 /// The same as a clock shows it: 12:00, 12:15, ... 11:45.
@@ -62,7 +69,11 @@ fn side(sheet: Sheet, name: &str, right: bool) -> Markup {
 
 /// Degrees clockwise from 12 of a chosen value, for drawing the hand.
 fn degrees(hours: &str) -> Option<f64> {
-    hours.parse::<f64>().ok().filter(|h| (0.0..=12.0).contains(h)).map(|h| h * 30.0)
+    hours
+        .parse::<f64>()
+        .ok()
+        .filter(|h| (0.0..=12.0).contains(h))
+        .map(|h| h * 30.0)
 }
 
 fn dial(sheet: Sheet) -> Markup {
@@ -82,7 +93,11 @@ fn dial(sheet: Sheet) -> Markup {
 
 fn tick(quarter: u32) -> Markup {
     let turn = format!("rotate({})", f64::from(quarter) * 7.5);
-    let inner = if quarter.is_multiple_of(4) { "-142" } else { "-151" };
+    let inner = if quarter.is_multiple_of(4) {
+        "-142"
+    } else {
+        "-151"
+    };
     html! { line.tick x1="0" x2="0" y1="-159" y2=(inner) transform=(turn) {} }
 }
 
@@ -96,7 +111,11 @@ fn numeral(hour: u32) -> Markup {
 /// A frond as the clock's hand, tip up; the script turns it.
 fn hand(name: &str, degrees: Option<f64>) -> Markup {
     let turn = format!("rotate({})", degrees.unwrap_or(0.0));
-    let class = if degrees.is_some() { "hand" } else { "hand unset" };
+    let class = if degrees.is_some() {
+        "hand"
+    } else {
+        "hand unset"
+    };
     html! {
         g class=(class) data-hand=(name) transform=(turn) {
             path.blade d="M0 -104 C 15 -80 17 -44 4 -22 L 0 -8 L -4 -22 C -17 -44 -15 -80 0 -104 Z" {}
@@ -113,10 +132,33 @@ mod tests {
     #[test]
     fn quarters_run_from_up_to_down_on_both_sides() {
         let (left, right) = (quarters(false), quarters(true));
-        let ends = |side: &[(String, String)]| (side[0].clone(), side[1].clone(), side[12].clone(), side[24].clone());
+        let ends = |side: &[(String, String)]| {
+            (
+                side[0].clone(),
+                side[1].clone(),
+                side[12].clone(),
+                side[24].clone(),
+            )
+        };
         let pair = |value: &str, shown: &str| (value.to_owned(), shown.to_owned());
         let up = pair("12", "12:00");
-        assert_eq!(ends(&left), (up.clone(), pair("11.75", "11:45"), pair("9", "9:00"), pair("6", "6:00")));
-        assert_eq!(ends(&right), (up, pair("0.25", "12:15"), pair("3", "3:00"), pair("6", "6:00")));
+        assert_eq!(
+            ends(&left),
+            (
+                up.clone(),
+                pair("11.75", "11:45"),
+                pair("9", "9:00"),
+                pair("6", "6:00")
+            )
+        );
+        assert_eq!(
+            ends(&right),
+            (
+                up,
+                pair("0.25", "12:15"),
+                pair("3", "3:00"),
+                pair("6", "6:00")
+            )
+        );
     }
 }

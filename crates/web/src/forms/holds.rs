@@ -21,16 +21,32 @@ pub fn router() -> Router<App> {
         .route("/palm/{tag}/holds/lift", post(lift))
 }
 
-async fn show(State(app): State<App>, reader: Reader, Path(tag): Path<String>) -> Result<Markup, Fault> {
+async fn show(
+    State(app): State<App>,
+    reader: Reader,
+    Path(tag): Path<String>,
+) -> Result<Markup, Fault> {
     let whose = reader.clone();
     app.ask(&reader, move |office| {
         let record = palm(office, &whose, &tag)?;
-        Ok(holds(office, &whose, &record, &Typed::default(), Vec::new(), false))
+        Ok(holds(
+            office,
+            &whose,
+            &record,
+            &Typed::default(),
+            Vec::new(),
+            false,
+        ))
     })
     .await?
 }
 
-async fn set(State(app): State<App>, reader: Reader, Path(tag): Path<String>, sent: Sent) -> Result<Response, Fault> {
+async fn set(
+    State(app): State<App>,
+    reader: Reader,
+    Path(tag): Path<String>,
+    sent: Sent,
+) -> Result<Response, Fault> {
     let whose = reader.clone();
     app.ask(&reader, move |office| {
         let record = palm(office, &whose, &tag)?;
@@ -40,7 +56,12 @@ async fn set(State(app): State<App>, reader: Reader, Path(tag): Path<String>, se
     .await?
 }
 
-async fn lift(State(app): State<App>, reader: Reader, Path(tag): Path<String>, sent: Sent) -> Result<Response, Fault> {
+async fn lift(
+    State(app): State<App>,
+    reader: Reader,
+    Path(tag): Path<String>,
+    sent: Sent,
+) -> Result<Response, Fault> {
     let whose = reader.clone();
     app.ask(&reader, move |office| {
         let record = palm(office, &whose, &tag)?;
@@ -50,7 +71,13 @@ async fn lift(State(app): State<App>, reader: Reader, Path(tag): Path<String>, s
     .await?
 }
 
-fn answer(office: &Office, reader: &Reader, record: &PalmRecord, sent: &Sent, done: Result<(), Stop>) -> Result<Response, Fault> {
+fn answer(
+    office: &Office,
+    reader: &Reader,
+    record: &PalmRecord,
+    sent: &Sent,
+    done: Result<(), Stop>,
+) -> Result<Response, Fault> {
     let draw = |troubles, failed| holds(office, reader, record, &sent.typed, troubles, failed);
     match done {
         Ok(()) => Ok(sent.saved(&address::palm(&record.palm.tag, ""))),
@@ -60,10 +87,25 @@ fn answer(office: &Office, reader: &Reader, record: &PalmRecord, sent: &Sent, do
     }
 }
 
-fn holds(office: &Office, reader: &Reader, record: &PalmRecord, typed: &Typed, troubles: Vec<Trouble>, failed: bool) -> Markup {
-    let title = reader.words.text("forms-holds-title", &[("tag", record.palm.tag.clone().into())]);
+fn holds(
+    office: &Office,
+    reader: &Reader,
+    record: &PalmRecord,
+    typed: &Typed,
+    troubles: Vec<Trouble>,
+    failed: bool,
+) -> Markup {
+    let title = reader.words.text(
+        "forms-holds-title",
+        &[("tag", record.palm.tag.clone().into())],
+    );
     let lifting = typed.get("hold");
-    let setting = Sheet { reader, typed, troubles: if lifting.is_empty() { &troubles } else { &[] }, failed };
+    let setting = Sheet {
+        reader,
+        typed,
+        troubles: if lifting.is_empty() { &troubles } else { &[] },
+        failed,
+    };
     let body = html! {
         (parts::heading(&title, &record.palm))
         p { (reader.say("forms-holds-what")) }
@@ -77,11 +119,28 @@ fn holds(office: &Office, reader: &Reader, record: &PalmRecord, typed: &Typed, t
     page(reader, Here::Palms, &title, body)
 }
 
-fn in_force(office: &Office, reader: &Reader, record: &PalmRecord, hold: &Hold, troubles: &[Trouble], failed: bool) -> Markup {
+fn in_force(
+    office: &Office,
+    reader: &Reader,
+    record: &PalmRecord,
+    hold: &Hold,
+    troubles: &[Trouble],
+    failed: bool,
+) -> Markup {
     let date = |day| reader.measure.date(day).into();
-    let since = reader.words.text("forms-hold-since", &[("date", date(hold.since.day()))]);
-    let typed = Typed::of([("hold", hold.entry.0.to_string()), ("id", office.new_id().0.to_string())]);
-    let sheet = Sheet { reader, typed: &typed, troubles, failed };
+    let since = reader
+        .words
+        .text("forms-hold-since", &[("date", date(hold.since.day()))]);
+    let typed = Typed::of([
+        ("hold", hold.entry.0.to_string()),
+        ("id", office.new_id().0.to_string()),
+    ]);
+    let sheet = Sheet {
+        reader,
+        typed: &typed,
+        troubles,
+        failed,
+    };
     html! {
         section.hold {
             h2 { (reason(reader, &hold.reason)) }
@@ -109,7 +168,11 @@ fn in_force(office: &Office, reader: &Reader, record: &PalmRecord, hold: &Hold, 
 
 fn set_form(office: &Office, sheet: Sheet, record: &PalmRecord) -> Markup {
     let sent_before = sheet.value("id");
-    let id = if sent_before.is_empty() { office.new_id().0.to_string() } else { sent_before.to_owned() };
+    let id = if sent_before.is_empty() {
+        office.new_id().0.to_string()
+    } else {
+        sent_before.to_owned()
+    };
     html! {
         form.sheet method="post" action=(address::palm(&record.palm.tag, "/holds")) {
             h2 { (sheet.say("forms-hold-set")) }
@@ -137,5 +200,9 @@ fn set_form(office: &Office, sheet: Sheet, record: &PalmRecord) -> Markup {
 /// A reason in words; one from elsewhere that has no words shows itself.
 fn reason(reader: &Reader, code: &str) -> String {
     let key = format!("forms-hold-reason-{code}");
-    if reader.words.has(&key) { reader.say(&key) } else { code.to_owned() }
+    if reader.words.has(&key) {
+        reader.say(&key)
+    } else {
+        code.to_owned()
+    }
 }

@@ -48,7 +48,13 @@ pub fn blank(reader: &Reader, trouble: Option<&str>) -> Markup {
 }
 
 /// What would be taken and what not.
-pub fn looked_through(reader: &Reader, id: &str, name: &str, preview: &Preview, failed: bool) -> Markup {
+pub fn looked_through(
+    reader: &Reader,
+    id: &str,
+    name: &str,
+    preview: &Preview,
+    failed: bool,
+) -> Markup {
     let title = reader.say("forms-import-preview");
     let body = html! {
         h1 { (title) }
@@ -82,7 +88,13 @@ pub fn taken(reader: &Reader, id: &str, name: &str, count: usize, preview: &Prev
 }
 
 fn counted(reader: &Reader, code: &str, count: usize) -> String {
-    reader.words.text(code, &[("n", (count as i64).into()), ("text", reader.measure.count(count as i64).into())])
+    reader.words.text(
+        code,
+        &[
+            ("n", (count as i64).into()),
+            ("text", reader.measure.count(count as i64).into()),
+        ],
+    )
 }
 
 fn sums(reader: &Reader, preview: &Preview) -> Markup {
@@ -102,7 +114,10 @@ fn sums(reader: &Reader, preview: &Preview) -> Markup {
 }
 
 fn refusals(reader: &Reader, id: &str, preview: &Preview) -> Markup {
-    let any_rows = preview.refusals.iter().any(|refusal| refusal.scope == Scope::Row);
+    let any_rows = preview
+        .refusals
+        .iter()
+        .any(|refusal| refusal.scope == Scope::Row);
     html! {
         @if !preview.refusals.is_empty() {
             section.refused {
@@ -129,7 +144,10 @@ fn place(reader: &Reader, line: u64, column: &str) -> String {
     let line = ("line", line.to_string().into());
     match column {
         "" => reader.words.text("forms-import-line", &[line]),
-        column => reader.words.text("forms-import-line-column", &[line, ("column", column.to_owned().into())]),
+        column => reader.words.text(
+            "forms-import-line-column",
+            &[line, ("column", column.to_owned().into())],
+        ),
     }
 }
 
@@ -183,8 +201,13 @@ fn palm_row(reader: &Reader, palm: &Palm) -> Markup {
 }
 
 fn look_row(reader: &Reader, tag: &str, look: &Inspection) -> Markup {
-    let n = |count: Option<u32>| count.map_or_else(|| reader.say("common-unknown"), |n| n.to_string());
-    let args = [("green", n(look.green).into()), ("yellowing", n(look.yellowing).into()), ("brown", n(look.brown).into())];
+    let n =
+        |count: Option<u32>| count.map_or_else(|| reader.say("common-unknown"), |n| n.to_string());
+    let args = [
+        ("green", n(look.green).into()),
+        ("yellowing", n(look.yellowing).into()),
+        ("brown", n(look.brown).into()),
+    ];
     html! {
         strong { (tag) }
         @if look.stem > 1 { " · " (reader.words.text("forms-stem-n", &[("n", look.stem.into())])) }

@@ -29,7 +29,12 @@ struct Asked {
     corrects: String,
 }
 
-async fn show(State(app): State<App>, reader: Reader, Path(tag): Path<String>, Query(asked): Query<Asked>) -> Result<Markup, Fault> {
+async fn show(
+    State(app): State<App>,
+    reader: Reader,
+    Path(tag): Path<String>,
+    Query(asked): Query<Asked>,
+) -> Result<Markup, Fault> {
     let whose = reader.clone();
     app.ask(&reader, move |office| {
         let record = palm(office, &whose, &tag)?;
@@ -41,7 +46,10 @@ async fn show(State(app): State<App>, reader: Reader, Path(tag): Path<String>, Q
 
 /// What the form starts from: today and nothing counted, or the look to correct. `None`: the ledger cannot be read.
 fn start(office: &Office, record: &PalmRecord, asked: &Asked) -> Option<Typed> {
-    let mut typed = Typed::of([("date", office.today().to_string()), ("stem", asked.stem.clone())]);
+    let mut typed = Typed::of([
+        ("date", office.today().to_string()),
+        ("stem", asked.stem.clone()),
+    ]);
     if let Some(entry) = forms::entry_id(&asked.corrects)
         && let Some(look) = forms::look_of(office, record.id, entry).ok()?
     {
@@ -52,7 +60,12 @@ fn start(office: &Office, record: &PalmRecord, asked: &Asked) -> Option<Typed> {
     Some(typed)
 }
 
-async fn save(State(app): State<App>, reader: Reader, Path(tag): Path<String>, sent: Sent) -> Result<Response, Fault> {
+async fn save(
+    State(app): State<App>,
+    reader: Reader,
+    Path(tag): Path<String>,
+    sent: Sent,
+) -> Result<Response, Fault> {
     let whose = reader.clone();
     app.ask(&reader, move |office| {
         let record = palm(office, &whose, &tag)?;
@@ -74,12 +87,21 @@ fn after(record: &PalmRecord, stem: u16, typed: &Typed) -> String {
     if typed.get("do") == "next" && stem < record.palm.stems {
         return address::palm(&record.palm.tag, &format!("/inspect?stem={}", stem + 1));
     }
-    let shown = if stem > 1 { format!("?stem={stem}") } else { String::new() };
+    let shown = if stem > 1 {
+        format!("?stem={stem}")
+    } else {
+        String::new()
+    };
     address::palm(&record.palm.tag, &shown)
 }
 
 /// The spiral counter without script: the form again, the count filled in.
-fn count_spiral(reader: &Reader, office: &Office, record: &PalmRecord, typed: &mut Typed) -> Response {
+fn count_spiral(
+    reader: &Reader,
+    office: &Office,
+    record: &PalmRecord,
+    typed: &mut Typed,
+) -> Response {
     let troubles = match forms::new_by_spiral(typed) {
         Ok(new) => {
             typed.set("new_leaves", new.to_string());
@@ -93,7 +115,12 @@ fn count_spiral(reader: &Reader, office: &Office, record: &PalmRecord, typed: &m
     page_of(&view).into_response()
 }
 
-async fn withdraw(State(app): State<App>, reader: Reader, Path(tag): Path<String>, sent: Sent) -> Result<Response, Fault> {
+async fn withdraw(
+    State(app): State<App>,
+    reader: Reader,
+    Path(tag): Path<String>,
+    sent: Sent,
+) -> Result<Response, Fault> {
     let whose = reader.clone();
     app.ask(&reader, move |office| {
         let record = palm(office, &whose, &tag)?;
@@ -101,7 +128,10 @@ async fn withdraw(State(app): State<App>, reader: Reader, Path(tag): Path<String
             Ok(()) => return Ok(sent.saved(&address::palm(&tag, ""))),
             Err(stop) => stop,
         };
-        let asked = Asked { stem: String::new(), corrects: sent.typed.get("corrects").to_owned() };
+        let asked = Asked {
+            stem: String::new(),
+            corrects: sent.typed.get("corrects").to_owned(),
+        };
         let typed = start(office, &record, &asked).ok_or_else(|| Fault::broken(&whose))?;
         refused(View::new(&whose, &record, &typed, office.today()), stop)
     })
@@ -124,5 +154,9 @@ fn refused(mut view: View, stop: Stop) -> Result<Response, Fault> {
 
 /// The standing palm with a tag.
 pub fn palm(office: &Office, reader: &Reader, tag: &str) -> Result<Arc<PalmRecord>, Fault> {
-    office.state().by_tag(tag).cloned().ok_or_else(|| Fault::no_palm(reader, tag))
+    office
+        .state()
+        .by_tag(tag)
+        .cloned()
+        .ok_or_else(|| Fault::no_palm(reader, tag))
 }

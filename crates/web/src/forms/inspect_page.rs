@@ -28,12 +28,30 @@ pub struct View<'a> {
 
 impl<'a> View<'a> {
     /// A form without complaints.
-    pub fn new(reader: &'a Reader, record: &'a PalmRecord, typed: &'a Typed, today: Day) -> View<'a> {
-        View { reader, record, typed, troubles: Vec::new(), failed: false, spiral_open: false, today }
+    pub fn new(
+        reader: &'a Reader,
+        record: &'a PalmRecord,
+        typed: &'a Typed,
+        today: Day,
+    ) -> View<'a> {
+        View {
+            reader,
+            record,
+            typed,
+            troubles: Vec::new(),
+            failed: false,
+            spiral_open: false,
+            today,
+        }
     }
 
     fn sheet(&self) -> Sheet<'_> {
-        Sheet { reader: self.reader, typed: self.typed, troubles: &self.troubles, failed: self.failed }
+        Sheet {
+            reader: self.reader,
+            typed: self.typed,
+            troubles: &self.troubles,
+            failed: self.failed,
+        }
     }
 
     fn stem(&self) -> u16 {
@@ -47,7 +65,10 @@ impl<'a> View<'a> {
     /// The look before the one being written.
     fn last(&self) -> Option<&Inspection> {
         let date = Day::parse(self.typed.get("date")).unwrap_or(self.today);
-        self.record.looks(self.stem()).rev().find(|look| look.date < date)
+        self.record
+            .looks(self.stem())
+            .rev()
+            .find(|look| look.date < date)
     }
 }
 
@@ -55,9 +76,21 @@ impl<'a> View<'a> {
 pub fn page_of(view: &View) -> Markup {
     let sheet = view.sheet();
     let tag = view.record.palm.tag.as_str();
-    let title = if view.correcting() { "forms-correct-title" } else { "forms-inspect-title" };
-    let title = view.reader.words.text(title, &[("tag", tag.to_owned().into())]);
-    let draft = format!("inspect {} {} {}", view.record.id.0, view.stem(), view.typed.get("corrects"));
+    let title = if view.correcting() {
+        "forms-correct-title"
+    } else {
+        "forms-inspect-title"
+    };
+    let title = view
+        .reader
+        .words
+        .text(title, &[("tag", tag.to_owned().into())]);
+    let draft = format!(
+        "inspect {} {} {}",
+        view.record.id.0,
+        view.stem(),
+        view.typed.get("corrects")
+    );
     let body = html! {
         (parts::heading(&title, &view.record.palm))
         (stems(view))
@@ -104,7 +137,9 @@ fn stems(view: &View) -> Markup {
 }
 
 fn last_look(view: &View, last: &Inspection) -> Markup {
-    let n = |count: Option<u32>| count.map_or_else(|| view.reader.say("common-unknown"), |n| n.to_string());
+    let n = |count: Option<u32>| {
+        count.map_or_else(|| view.reader.say("common-unknown"), |n| n.to_string())
+    };
     let args = [
         ("date", view.reader.measure.date(last.date).into()),
         ("green", n(last.green).into()),
@@ -131,7 +166,10 @@ fn counts(view: &View, sheet: Sheet) -> Markup {
 
 /// A marked frond found again: the numbers come with the page, so that it counts without the network.
 fn spirals(view: &View, sheet: Sheet) -> Markup {
-    let open = view.spiral_open || ["spiral", "place", "marked"].iter().any(|f| view.troubles.iter().any(|t| t.field == *f));
+    let open = view.spiral_open
+        || ["spiral", "place", "marked"]
+            .iter()
+            .any(|f| view.troubles.iter().any(|t| t.field == *f));
     let numbers = serde_json::to_string(&spiral_numbers()).unwrap_or_default();
     html! {
         details.spirals open[open] data-numbers=(numbers) {

@@ -18,24 +18,39 @@ use std::collections::BTreeSet;
 
 /// The palm form, for new and for known palms.
 pub fn router() -> Router<App> {
-    Router::new().route("/palms/new", get(blank).post(register)).route("/palm/{tag}/edit", get(edit).post(change))
+    Router::new()
+        .route("/palms/new", get(blank).post(register))
+        .route("/palm/{tag}/edit", get(edit).post(change))
 }
 
 async fn blank(State(app): State<App>, reader: Reader) -> Result<Markup, Fault> {
     let whose = reader.clone();
     app.ask(&reader, move |office| {
-        let typed = with_id(forms::typed_palm(&forms::new_palm(), whose.measure.units), office);
+        let typed = with_id(
+            forms::typed_palm(&forms::new_palm(), whose.measure.units),
+            office,
+        );
         form(office, &whose, None, &typed, Stop::Troubles(Vec::new()))
     })
     .await
 }
 
-async fn edit(State(app): State<App>, reader: Reader, Path(tag): Path<String>) -> Result<Markup, Fault> {
+async fn edit(
+    State(app): State<App>,
+    reader: Reader,
+    Path(tag): Path<String>,
+) -> Result<Markup, Fault> {
     let whose = reader.clone();
     app.ask(&reader, move |office| {
         let record = palm(office, &whose, &tag)?;
         let typed = with_id(forms::typed_palm(&record.palm, whose.measure.units), office);
-        Ok(form(office, &whose, Some(&record), &typed, Stop::Troubles(Vec::new())))
+        Ok(form(
+            office,
+            &whose,
+            Some(&record),
+            &typed,
+            Stop::Troubles(Vec::new()),
+        ))
     })
     .await?
 }
@@ -47,10 +62,16 @@ fn with_id(mut typed: Typed, office: &Office) -> Typed {
 
 async fn register(State(app): State<App>, reader: Reader, sent: Sent) -> Result<Response, Fault> {
     let whose = reader.clone();
-    app.ask(&reader, move |office| save(office, &whose, None, &sent)).await?
+    app.ask(&reader, move |office| save(office, &whose, None, &sent))
+        .await?
 }
 
-async fn change(State(app): State<App>, reader: Reader, Path(tag): Path<String>, sent: Sent) -> Result<Response, Fault> {
+async fn change(
+    State(app): State<App>,
+    reader: Reader,
+    Path(tag): Path<String>,
+    sent: Sent,
+) -> Result<Response, Fault> {
     let whose = reader.clone();
     app.ask(&reader, move |office| {
         let record = palm(office, &whose, &tag)?;
@@ -59,26 +80,46 @@ async fn change(State(app): State<App>, reader: Reader, Path(tag): Path<String>,
     .await?
 }
 
-fn save(office: &Office, reader: &Reader, record: Option<&PalmRecord>, sent: &Sent) -> Result<Response, Fault> {
+fn save(
+    office: &Office,
+    reader: &Reader,
+    record: Option<&PalmRecord>,
+    sent: &Sent,
+) -> Result<Response, Fault> {
     // lengths are read in the units the form was drawn in, whatever the setting is by now
     let units = Units::parse(sent.typed.get("units")).unwrap_or(reader.measure.units);
     match forms::save_palm(office, record.map(|r| r.id), &sent.typed, units) {
         Ok(tag) => Ok(sent.saved(&address::palm(&tag, ""))),
         Err(Stop::NoPalm) => Err(Fault::no_palm(reader, sent.typed.get("tag"))),
         Err(stop @ Stop::Troubles(_)) => Ok(again(form(office, reader, record, &sent.typed, stop))),
-        Err(stop @ Stop::Ledger(_)) => Ok(could_not(form(office, reader, record, &sent.typed, stop))),
+        Err(stop @ Stop::Ledger(_)) => {
+            Ok(could_not(form(office, reader, record, &sent.typed, stop)))
+        }
     }
 }
 
-fn form(office: &Office, reader: &Reader, record: Option<&PalmRecord>, typed: &Typed, stop: Stop) -> Markup {
+fn form(
+    office: &Office,
+    reader: &Reader,
+    record: Option<&PalmRecord>,
+    typed: &Typed,
+    stop: Stop,
+) -> Markup {
     let (troubles, failed) = match stop {
         Stop::Troubles(troubles) => (troubles, false),
         Stop::NoPalm | Stop::Ledger(_) => (Vec::new(), true),
     };
-    let sheet = Sheet { reader, typed, troubles: &troubles, failed };
+    let sheet = Sheet {
+        reader,
+        typed,
+        troubles: &troubles,
+        failed,
+    };
     let tag = record.map_or("", |r| r.palm.tag.as_str());
     let title = match record {
-        Some(_) => reader.words.text("forms-edit-title", &[("tag", tag.to_owned().into())]),
+        Some(_) => reader
+            .words
+            .text("forms-edit-title", &[("tag", tag.to_owned().into())]),
         None => reader.say("forms-new-title"),
     };
     let (to, back) = match record {
@@ -104,7 +145,11 @@ fn form(office: &Office, reader: &Reader, record: Option<&PalmRecord>, typed: &T
 
 fn fields(sheet: Sheet, units: Units, register: &Register) -> Markup {
     let unit_label = |name: &str| {
-        let unit = sheet.say(if units == Units::Metric { "forms-in-metres" } else { "forms-in-feet" });
+        let unit = sheet.say(if units == Units::Metric {
+            "forms-in-metres"
+        } else {
+            "forms-in-feet"
+        });
         format!("{} ({unit})", sheet.say(&format!("forms-{name}")))
     };
     let length = |name: &str| {
@@ -114,7 +159,13 @@ fn fields(sheet: Sheet, units: Units, register: &Register) -> Markup {
     let listed = |name: &str, list| {
         let hint = format!("forms-{name}-hint");
         let hint = sheet.reader.words.has(&hint).then(|| sheet.say(&hint));
-        sheet.line_with(name, Kind::Words, &sheet.say(&format!("forms-{name}")), hint.as_deref(), Some(list))
+        sheet.line_with(
+            name,
+            Kind::Words,
+            &sheet.say(&format!("forms-{name}")),
+            hint.as_deref(),
+            Some(list),
+        )
     };
     html! {
         fieldset {
@@ -153,7 +204,11 @@ fn fields(sheet: Sheet, units: Units, register: &Register) -> Markup {
 }
 
 fn sites(register: &Register) -> BTreeSet<&str> {
-    register.standing().map(|record| record.palm.site.as_str()).filter(|site| !site.is_empty()).collect()
+    register
+        .standing()
+        .map(|record| record.palm.site.as_str())
+        .filter(|site| !site.is_empty())
+        .collect()
 }
 
 /// What else may be done with a known palm.

@@ -48,11 +48,24 @@ impl<'a> Sheet<'a> {
 
     /// A labelled one-line field; the label's words are `forms-{name}`, a hint's `forms-{name}-hint`.
     pub fn line(&self, name: &str, kind: Kind) -> Markup {
-        self.line_with(name, kind, &self.say(&format!("forms-{name}")), self.hint_of(name).as_deref(), None)
+        self.line_with(
+            name,
+            kind,
+            &self.say(&format!("forms-{name}")),
+            self.hint_of(name).as_deref(),
+            None,
+        )
     }
 
     /// The same with its own label, hint and list of suggestions.
-    pub fn line_with(&self, name: &str, kind: Kind, label: &str, hint: Option<&str>, list: Option<&str>) -> Markup {
+    pub fn line_with(
+        &self,
+        name: &str,
+        kind: Kind,
+        label: &str,
+        hint: Option<&str>,
+        list: Option<&str>,
+    ) -> Markup {
         let (type_, mode) = match kind {
             Kind::Words => ("text", None),
             Kind::Whole => ("text", Some("numeric")),
@@ -134,7 +147,9 @@ impl<'a> Sheet<'a> {
     }
 
     fn words(&self, trouble: &Trouble) -> String {
-        self.reader.words.finding(&trouble.finding, &self.reader.measure)
+        self.reader
+            .words
+            .finding(&trouble.finding, &self.reader.measure)
     }
 
     fn trouble(&self, trouble: &Trouble) -> Markup {

@@ -17,7 +17,11 @@ pub fn router() -> Router<App> {
     Router::new().route("/palm/{tag}/remove", get(show).post(remove))
 }
 
-async fn show(State(app): State<App>, reader: Reader, Path(tag): Path<String>) -> Result<Markup, Fault> {
+async fn show(
+    State(app): State<App>,
+    reader: Reader,
+    Path(tag): Path<String>,
+) -> Result<Markup, Fault> {
     let whose = reader.clone();
     app.ask(&reader, move |office| {
         let record = palm(office, &whose, &tag)?;
@@ -27,7 +31,12 @@ async fn show(State(app): State<App>, reader: Reader, Path(tag): Path<String>) -
     .await?
 }
 
-async fn remove(State(app): State<App>, reader: Reader, Path(tag): Path<String>, sent: Sent) -> Result<Response, Fault> {
+async fn remove(
+    State(app): State<App>,
+    reader: Reader,
+    Path(tag): Path<String>,
+    sent: Sent,
+) -> Result<Response, Fault> {
     let whose = reader.clone();
     app.ask(&reader, move |office| {
         let Some(record) = office.state().by_tag(&tag).cloned() else {
@@ -36,17 +45,32 @@ async fn remove(State(app): State<App>, reader: Reader, Path(tag): Path<String>,
         };
         Ok(match forms::save_removal(office, record.id, &sent.typed) {
             Ok(()) | Err(Stop::NoPalm) => sent.saved("/palms"),
-            Err(Stop::Troubles(troubles)) => again(form(&whose, &record, &sent.typed, &troubles, false)),
+            Err(Stop::Troubles(troubles)) => {
+                again(form(&whose, &record, &sent.typed, &troubles, false))
+            }
             Err(Stop::Ledger(_)) => could_not(form(&whose, &record, &sent.typed, &[], true)),
         })
     })
     .await?
 }
 
-fn form(reader: &Reader, record: &PalmRecord, typed: &Typed, troubles: &[Trouble], failed: bool) -> Markup {
+fn form(
+    reader: &Reader,
+    record: &PalmRecord,
+    typed: &Typed,
+    troubles: &[Trouble],
+    failed: bool,
+) -> Markup {
     let tag = record.palm.tag.as_str();
-    let title = reader.words.text("forms-remove-title", &[("tag", tag.to_owned().into())]);
-    let sheet = Sheet { reader, typed, troubles, failed };
+    let title = reader
+        .words
+        .text("forms-remove-title", &[("tag", tag.to_owned().into())]);
+    let sheet = Sheet {
+        reader,
+        typed,
+        troubles,
+        failed,
+    };
     let body = html! {
         (parts::heading(&title, &record.palm))
         p { (reader.say("forms-remove-what")) }

@@ -3,8 +3,8 @@
 use crate::App;
 use axum::Json;
 use axum::extract::{Form, FromRequest, Request};
-use axum::http::header::ACCEPT;
 use axum::http::StatusCode;
+use axum::http::header::ACCEPT;
 use axum::response::{IntoResponse, Redirect, Response};
 use desk::forms::Typed;
 use maud::Markup;
@@ -20,11 +20,18 @@ impl FromRequest<App> for Sent {
     type Rejection = Response;
 
     async fn from_request(request: Request, app: &App) -> Result<Sent, Response> {
-        let accepts = request.headers().get(ACCEPT).and_then(|v| v.to_str().ok()).unwrap_or("");
+        let accepts = request
+            .headers()
+            .get(ACCEPT)
+            .and_then(|v| v.to_str().ok())
+            .unwrap_or("");
         let by_script = accepts.starts_with("application/json");
         let pairs = Form::<Vec<(String, String)>>::from_request(request, app).await;
         let Form(pairs) = pairs.map_err(IntoResponse::into_response)?;
-        Ok(Sent { typed: Typed::of(pairs), by_script })
+        Ok(Sent {
+            typed: Typed::of(pairs),
+            by_script,
+        })
     }
 }
 

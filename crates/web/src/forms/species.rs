@@ -27,15 +27,31 @@ async fn like(Query(asked): Query<Like>) -> Json<Vec<String>> {
 
 /// Names to start with: what the register holds and the species that are worked through.
 pub fn list(register: &State) -> Markup {
-    let mut names: BTreeSet<&str> = register.standing().map(|record| record.palm.species.as_str()).collect();
-    names.extend(Knowledge::embedded().species.iter().filter(|s| s.detailed).map(|s| s.name.as_str()));
+    let mut names: BTreeSet<&str> = register
+        .standing()
+        .map(|record| record.palm.species.as_str())
+        .collect();
+    names.extend(
+        Knowledge::embedded()
+            .species
+            .iter()
+            .filter(|s| s.detailed)
+            .map(|s| s.name.as_str()),
+    );
     html! { datalist #known-species { @for name in names { option value=(name) {} } } }
 }
 
 /// The nearest names to one nobody knows, each a tap away (with script; without, they stand in the message).
 pub fn offers(sheet: Sheet) -> Markup {
-    let asked = sheet.troubles.iter().any(|t| t.finding.code == "form-species-nearest");
-    let names = if asked { forms::nearest(sheet.value("species")).unwrap_or_default() } else { Vec::new() };
+    let asked = sheet
+        .troubles
+        .iter()
+        .any(|t| t.finding.code == "form-species-nearest");
+    let names = if asked {
+        forms::nearest(sheet.value("species")).unwrap_or_default()
+    } else {
+        Vec::new()
+    };
     html! {
         @if !names.is_empty() {
             div.offers.by-script hidden {

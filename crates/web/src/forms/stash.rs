@@ -39,7 +39,14 @@ impl Stash {
     /// Keeps a preview under an id.
     pub fn keep(&self, id: &str, name: String, preview: Preview) {
         let mut files = self.files.lock().unwrap_or_else(PoisonError::into_inner);
-        files.push_back((id.to_owned(), Arc::new(Waiting { name, preview, done: OnceLock::new() })));
+        files.push_back((
+            id.to_owned(),
+            Arc::new(Waiting {
+                name,
+                preview,
+                done: OnceLock::new(),
+            }),
+        ));
         while files.len() > KEPT {
             files.pop_front();
         }
@@ -48,6 +55,9 @@ impl Stash {
     /// The preview with this id, if it is still kept.
     pub fn get(&self, id: &str) -> Option<Arc<Waiting>> {
         let files = self.files.lock().unwrap_or_else(PoisonError::into_inner);
-        files.iter().find(|(kept, _)| kept == id).map(|(_, file)| file.clone())
+        files
+            .iter()
+            .find(|(kept, _)| kept == id)
+            .map(|(_, file)| file.clone())
     }
 }
