@@ -128,3 +128,36 @@ pub(crate) fn codes<T: std::fmt::Debug>(
         .map(|t| (t.field, t.finding.code))
         .collect()
 }
+
+#[cfg(test)]
+mod tests {
+    use crate::words::{Lang, Words};
+
+    /// The sources are read for their codes, so that a new one without words is caught.
+    #[test]
+    fn every_code_of_the_forms_has_words_in_every_language() {
+        let sources = [
+            include_str!("forms/field.rs"),
+            include_str!("forms/hold.rs"),
+            include_str!("forms/import.rs"),
+            include_str!("forms/inspection.rs"),
+            include_str!("forms/palm.rs"),
+            include_str!("forms/save.rs"),
+            include_str!("forms/spiral.rs"),
+        ];
+        let codes: Vec<&str> = sources
+            .iter()
+            .flat_map(|text| text.split("\"form").skip(1))
+            .filter_map(|rest| rest.split('"').next())
+            .filter(|rest| rest.starts_with('-') || rest.starts_with("s-"))
+            .collect();
+        assert!(codes.len() > 40, "the codes were not found: {codes:?}");
+        for lang in Lang::ALL {
+            let bare: Vec<_> = codes
+                .iter()
+                .filter(|code| !Words::new(lang).has(code))
+                .collect();
+            assert!(bare.is_empty(), "no words in {}: {bare:?}", lang.tag());
+        }
+    }
+}
