@@ -86,12 +86,9 @@ impl CountMixture {
                 bin.1 += weight * mean;
             }
         }
-        let total: f64 = bins.iter().map(|b| b.0).sum();
         let top = high + 8.0 * (high + high * high / f64::from(size)).sqrt() + 12.0;
         let mut share = vec![0.0; top as usize + 1];
-        for (weight, weighted_mean) in bins.into_iter().filter(|b| b.0 > 0.0) {
-            add_negative_binomial(&mut share, weight / total, weighted_mean / weight, size);
-        }
+        add_negative_binomials(&mut share, &bins, f64::from(size));
         let mut sum = 0.0;
         for s in &mut share {
             sum += *s;
@@ -127,13 +124,27 @@ impl CountMixture {
     }
 }
 
-fn add_negative_binomial(share: &mut [f64], weight: f64, mean: f64, size: i32) {
-    let size_f = f64::from(size);
-    let step = mean / (mean + size_f);
-    let mut p = (0..size).fold(weight, |p, _| p * (size_f / (mean + size_f)));
+/// Adds the probabilities of every count, all means side by side.
+fn add_negative_binomials(share: &mut [f64], bins: &[(f64, f64); MEANS], size: f64) {
+    let total: f64 = bins.iter().map(|b| b.0).sum();
+    let mut step = [0.0; MEANS];
+    let mut p = [0.0; MEANS];
+    for (i, (weight, weighted_mean)) in bins.iter().enumerate().filter(|(_, b)| b.0 > 0.0) {
+        let mean = weighted_mean / weight;
+        step[i] = mean / (mean + size);
+        p[i] = (0..size as u32).fold(weight / total, |p, _| p * (1.0 - step[i]));
+    }
     for (k, slot) in share.iter_mut().enumerate() {
-        *slot += p;
-        p *= step * (k as f64 + size_f) / (k as f64 + 1.0);
+        let ratio = (k as f64 + size) / (k as f64 + 1.0);
+        // four partial sums: the compiler may not reorder a sum by itself
+        let mut sums = [0.0; 4];
+        for (p, step) in p.chunks_exact_mut(4).zip(step.chunks_exact(4)) {
+            for i in 0..4 {
+                sums[i] += p[i];
+                p[i] *= step[i] * ratio;
+            }
+        }
+        *slot = (sums[0] + sums[1]) + (sums[2] + sums[3]);
     }
 }
 
