@@ -1,6 +1,6 @@
 //! The frame around every page.
 
-use crate::{Reader, assets};
+use crate::{Reader, address, assets};
 use maud::{DOCTYPE, Markup, html};
 
 /// Which of the main places a page belongs to.
@@ -62,8 +62,20 @@ fn bar(reader: &Reader, here: Here) -> Markup {
         header.bar {
             a.mark href="/" { (reader.say("product")) }
             nav aria-label=(reader.say("common-nav")) { (places(reader, here, &PLACES[..3])) }
+            (speaking(reader))
         }
         @if reader.demo { p.demo data-testid="demo" { (reader.say("common-demo")) } }
+    }
+}
+
+/// How the page speaks now, and the way to change it and come back.
+fn speaking(reader: &Reader) -> Markup {
+    let back = address::with_query("/settings", &[("back", reader.at.as_str())]);
+    let units = format!("common-units-{}-short", reader.measure.units.key());
+    html! {
+        a.speaking href=(back) aria-label=(reader.say("common-settings")) data-testid="settings" {
+            (reader.words.lang().tag().to_uppercase()) " · " (reader.say(&units))
+        }
     }
 }
 

@@ -78,6 +78,28 @@ fn a_list_reads_only_the_palms_it_shows() {
 }
 
 #[test]
+fn search_takes_any_part_in_any_case() {
+    let mut book = Book::new(8);
+    book.register(palm("Sabal palmetto").tag("A-1").site("Cañada"));
+    book.register(palm("Phoenix canariensis").tag("b-2").site("North yard"));
+    let office = office(&book);
+    let found = |text: &str| {
+        let search = Search {
+            text: text.into(),
+            ..Search::default()
+        };
+        let view = palms::view(&speaker(), &office, &Standings::default(), &search);
+        view.rows.into_iter().map(|r| r.tag).collect::<Vec<_>>()
+    };
+    assert_eq!(found("  sabal "), ["A-1"]);
+    assert_eq!(found("CAÑA"), ["A-1"]);
+    assert_eq!(found("B-2"), ["b-2"]);
+    assert_eq!(found("can"), ["b-2"], "ñ is not n");
+    assert_eq!(found("-"), ["A-1", "b-2"]);
+    assert_eq!(found(&"x".repeat(99)), [""; 0]);
+}
+
+#[test]
 fn a_standing_is_good_until_the_palm_changes() {
     let mut book = row_of(3);
     let office = office(&book);

@@ -81,7 +81,7 @@ pub fn sources(cited: &[Cited]) -> Markup {
 pub fn cite(source: &Cited) -> Markup {
     html! {
         a href={ "/sources#" (source.key) } { (source.title) }
-        @if !source.by.is_empty() { br; span.by { (source.by) } }
+        @if !source.by.is_empty() { span.by { (source.by) } }
         @if let Some(mark) = &source.mark { " " span.mark { (mark) } }
     }
 }

@@ -1,7 +1,7 @@
 //! Language and units, kept in two cookies.
 
 use crate::{App, Here, Reader, page};
-use axum::extract::Form;
+use axum::extract::{Form, Query};
 use axum::http::header::SET_COOKIE;
 use axum::response::{AppendHeaders, IntoResponse, Redirect};
 use axum::{Router, routing::get};
@@ -15,10 +15,16 @@ pub fn router() -> Router<App> {
     Router::new().route("/settings", get(show).post(save))
 }
 
-async fn show(reader: Reader) -> Markup {
+#[derive(Deserialize)]
+struct Asked {
+    #[serde(default)]
+    back: String,
+}
+
+async fn show(reader: Reader, Query(asked): Query<Asked>) -> Markup {
     let body = html! {
         h1 { (reader.say("common-settings")) }
-        (form(&reader, "/"))
+        (form(&reader, &asked.back))
     };
     page(
         &reader,

@@ -114,7 +114,7 @@ fn level(reader: &Reader) -> Markup {
             path d="M-820 0H820" {}
             text x="-890" y="20" { "9" }
             text x="890" y="20" text-anchor="end" { "3" }
-            text x="-890" y="-40" { (reader.say("crown-level")) }
+            text x="-890" y="-66" { (reader.say("crown-level")) }
         }
     }
 }
