@@ -70,7 +70,13 @@ fn bar(reader: &Reader, here: Here) -> Markup {
 
 /// How the page speaks now, and the way to change it and come back.
 fn speaking(reader: &Reader) -> Markup {
-    let back = address::with_query("/settings", &[("back", reader.at.as_str())]);
+    // the settings themselves are nowhere to come back to
+    let from = if reader.at.starts_with("/settings") {
+        ""
+    } else {
+        reader.at.as_str()
+    };
+    let back = address::with_query("/settings", &[("back", from)]);
     let units = format!("common-units-{}-short", reader.measure.units.key());
     html! {
         a.speaking href=(back) aria-label=(reader.say("common-settings")) data-testid="settings" {

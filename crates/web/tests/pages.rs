@@ -312,8 +312,8 @@ async fn every_link_between_pages_leads_somewhere() {
             .filter(|l| !l.starts_with("assets/"))
         {
             let (address, _) = link.split_once('#').unwrap_or((&link, ""));
-            // frames of the year differ in numbers only
-            if !address.contains("weeks=") {
+            // frames of the year, and places to come back to, differ in numbers only
+            if !address.contains("weeks=") && !address.contains("back=") {
                 to_see.push(format!("/{address}"));
             }
         }
@@ -368,6 +368,16 @@ async fn settings_are_kept_and_lead_back_to_our_own_pages_only() {
             "{cookies:?}"
         );
     }
+}
+
+#[tokio::test]
+async fn the_way_to_the_settings_leads_back_to_where_one_was() {
+    let office = office(&register());
+    let palm = page(&office, "/palm/A1?weeks=8", EN).await;
+    assert!(palm.contains("href=\"/settings?back=%2Fpalm%2FA1%3Fweeks%3D8\""));
+    let settings = page(&office, "/settings?back=%2Fpalm%2FA1%3Fweeks%3D8", EN).await;
+    assert!(settings.contains("name=\"back\" value=\"/palm/A1?weeks=8\""));
+    assert!(!settings.contains("settings?back="));
 }
 
 #[tokio::test]
