@@ -64,7 +64,7 @@ fn bar(reader: &Reader, here: Here) -> Markup {
             nav aria-label=(reader.say("common-nav")) { (places(reader, here, &PLACES[..3])) }
             (speaking(reader))
         }
-        @if reader.demo { p.demo data-testid="demo" { (reader.say("common-demo")) } }
+        @if reader.demo { aside.demo data-testid="demo" { (reader.say("common-demo")) } }
     }
 }
 
@@ -79,7 +79,8 @@ fn speaking(reader: &Reader) -> Markup {
     let back = address::with_query("/settings", &[("back", from)]);
     let units = format!("common-units-{}-short", reader.measure.units.key());
     html! {
-        a.speaking href=(back) aria-label=(reader.say("common-settings")) data-testid="settings" {
+        a.speaking href=(back) data-testid="settings" {
+            span.sr { (reader.say("common-settings")) ": " }
             (reader.words.lang().tag().to_uppercase()) " · " (reader.say(&units))
         }
     }
