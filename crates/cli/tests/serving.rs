@@ -112,6 +112,19 @@ fn demo_fills_an_empty_folder_and_serves_it_again() {
 }
 
 #[test]
+fn a_demo_cut_short_before_anything_was_written_is_filled() {
+    let folder = tempdir().unwrap();
+    let serving = Serving::start(&["serve"], folder.path());
+    drop(serving);
+    let demo = Serving::start(&["demo"], folder.path());
+    assert!(demo.get("/").contains("Demo"));
+    drop(demo);
+    let said = run(spearleaf().args(["verify", "--json"]).arg(folder.path())).1;
+    let verdict: serde_json::Value = serde_json::from_str(&said).unwrap();
+    assert!(verdict["entries"].as_u64().unwrap() > 60, "{verdict}");
+}
+
+#[test]
 fn demo_leaves_other_folders_alone() {
     let folder = tempdir().unwrap();
     yard(folder.path());

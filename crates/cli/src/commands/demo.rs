@@ -30,36 +30,26 @@ pub struct Options {
 
 /// Runs the command.
 pub fn run(options: Options, talk: &Talk) -> anyhow::Result<Outcome> {
-    let office = if folder::holds_something(&options.folder)? {
-        again(&options.folder, talk)?
+    let place = &options.folder;
+    let fresh = !folder::holds_something(place)?;
+    let office = if fresh {
+        folder::office(place, true, talk)?
     } else {
-        let office = folder::office(&options.folder, true, talk)?;
+        again(place, talk)?
+    };
+    if office.ledger().head()?.seq == 0 {
         office
             .record(demo::notes(office.today()))
             .map_err(|refused| folder::refused(talk, refused))?;
-        office
-    };
-    serve(
-        talk,
-        Arc::new(office),
-        &options.folder,
-        &options.address,
-        true,
-    )
+    }
+    serve(talk, Arc::new(office), place, &options.address, true)
 }
 
-/// The demo of an earlier run, as it was left.
+/// The demo of an earlier run, as it was left; or a ledger still empty because that run was cut short.
 fn again(place: &Path, talk: &Talk) -> anyhow::Result<Office> {
-    let refuse = || {
-        anyhow::anyhow!(talk.words(
-            "cli-not-a-demo",
-            &[("folder", place.display().to_string().into())]
-        ))
-    };
+    let folder = ("folder", place.display().to_string().into());
+    let refuse = || anyhow::anyhow!(talk.words("cli-not-a-demo", std::slice::from_ref(&folder)));
     let office = folder::office(place, false, talk).map_err(|_| refuse())?;
-    if office.is_demo() {
-        Ok(office)
-    } else {
-        Err(refuse())
-    }
+    let ours = office.is_demo() || office.ledger().head()?.seq == 0;
+    if ours { Ok(office) } else { Err(refuse()) }
 }
