@@ -38,9 +38,7 @@ impl App {
     /// Starts to read the palms that have not been read today; returns at once.
     pub fn read_in_background(&self) {
         let app = self.clone();
-        // nobody waits for it: it ends by itself, and what it found is there for the next request
-        drop(tokio::task::spawn_blocking(move || {
-            app.standings.fill(&app.office)
-        }));
+        // a thread of its own: nobody waits for it, and it does not hold up the end of the program
+        std::thread::spawn(move || app.standings.fill(&app.office));
     }
 }

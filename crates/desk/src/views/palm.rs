@@ -36,8 +36,6 @@ pub struct PalmView {
     pub common: String,
     /// Site.
     pub site: String,
-    /// Why the palm left the register, if it did.
-    pub removed: Option<String>,
     /// What needs a person, worst first.
     pub needs: Vec<Said>,
     /// Stems with whether each is the one in view; empty for a palm with one stem.
@@ -131,7 +129,6 @@ impl Page<'_> {
             species_note: facts::named(speaker, &palm.species),
             common: species.map(|s| s.common.join(", ")).unwrap_or_default(),
             site: palm.site.clone(),
-            removed: self.record.removed.clone(),
             needs: self.needs(&standing),
             stems: self.stems(),
             stem: self.at.case().stem,

@@ -10,6 +10,7 @@ use crown::{Cut, DueWindow, Explanation, PalmReading, Reading};
 use model::{Day, Finding, PalmId, PalmRecord};
 use rayon::prelude::*;
 use std::collections::HashMap;
+use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::sync::atomic::{AtomicBool, AtomicU64, Ordering};
 use std::sync::{Arc, PoisonError, RwLock};
 
@@ -178,7 +179,8 @@ impl Standings {
             .filter(|r| self.peek(r, today).is_none())
             .collect();
         missing.par_iter().for_each(|record| {
-            self.get(office, record);
+            // one palm that cannot be read must not keep the others from their lists; its own page says so
+            let _ = catch_unwind(AssertUnwindSafe(|| self.get(office, record)));
         });
         self.filling.store(false, Ordering::Release);
     }

@@ -3,12 +3,13 @@ use super::palms::{self, Due, PER_PAGE, Search};
 use super::said::Speaker;
 use super::standing::{Standing, Standings};
 use super::today;
+use super::{COLUMNS, Mode};
 use crate::measure::{Measure, Units};
 use crate::office::Office;
 use crate::words::{Lang, Words};
 use crate::world::World;
 use crown::{Cut, DueWindow, Explanation};
-use model::{Finding, PalmId, Severity};
+use model::{Finding, PalmId, Severity, Spear};
 use std::sync::Arc;
 use testkit::{Book, InspectionWith, PalmWith, clock, day, ids, inspection, palm};
 
@@ -227,10 +228,29 @@ fn due_is_told_from_the_window() {
 }
 
 #[test]
-fn every_need_has_words() {
-    let words = Words::new(Lang::En);
-    for code in needs::CODES {
-        assert!(words.has(code), "{code}");
+fn codes_put_together_have_words() {
+    let mut codes: Vec<String> = needs::CODES.map(str::to_owned).into();
+    for e in Explanation::ALL.map(Explanation::key) {
+        codes.extend(
+            ["explanation-K", "explanation-K-means", "loss-makes-K"].map(|c| c.replace('K', e)),
+        );
+        codes.extend(["sure", "likely", "open"].map(|how| format!("reading-headline-{e}-{how}")));
+    }
+    for verdict in ["ordinary", "unusual"] {
+        codes.extend(["", "-moved"].map(|moved| format!("loss-verdict-{verdict}{moved}")));
+    }
+    codes.extend(Due::ALL.map(|d| format!("palms-due-{}", d.key())));
+    codes.extend(Mode::ALL.map(|m| format!("crown-mode-{}", m.key())));
+    codes.extend(COLUMNS.map(|c| format!("outlook-{c}")));
+    codes.extend(["info", "caution", "act", "refuse"].map(|w| format!("weight-{w}")));
+    codes.extend(["caution", "act", "refuse"].map(|w| format!("cut-weight-{w}")));
+    codes.extend(Spear::ALL.map(|(_, word)| format!("spear-state-{word}")));
+    codes.extend((1..=12).map(|m| format!("measure-month-{m}")));
+    codes.extend(Lang::ALL.map(|l| format!("common-language-{}", l.tag())));
+    codes.extend(Units::ALL.map(|u| format!("common-units-{}", u.key())));
+    for lang in Lang::ALL {
+        let silent: Vec<_> = codes.iter().filter(|c| !Words::new(lang).has(c)).collect();
+        assert!(silent.is_empty(), "no words in {}: {silent:?}", lang.tag());
     }
 }
 

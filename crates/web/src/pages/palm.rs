@@ -109,7 +109,7 @@ async fn show(
 fn body(reader: &Reader, asked: &Asked, view: &PalmView) -> Markup {
     html! {
         article.palm {
-            (head(reader, view))
+            (head(view))
             (stems(reader, view))
             div.picture {
                 (drawing::figure(reader, asked, view))
@@ -132,7 +132,7 @@ fn body(reader: &Reader, asked: &Asked, view: &PalmView) -> Markup {
     }
 }
 
-fn head(reader: &Reader, view: &PalmView) -> Markup {
+fn head(view: &PalmView) -> Markup {
     html! {
         header.head {
             h1 { (view.tag) }
@@ -142,9 +142,6 @@ fn head(reader: &Reader, view: &PalmView) -> Markup {
                 @if !view.site.is_empty() { " · " (view.site) }
             }
             @if let Some(note) = &view.species_note { p.note { (note) } }
-            @if let Some(why) = &view.removed {
-                p.note { (reader.words.text("palm-removed", &[("why", why.clone().into())])) }
-            }
         }
     }
 }

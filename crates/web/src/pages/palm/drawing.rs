@@ -87,7 +87,7 @@ fn mark(at: &str) -> Markup {
 fn ground(stem: &Stem) -> Markup {
     html! {
         @if let Some(y) = stem.ground {
-            path.ground d={ "M-900 " (y) "q900-28 1800 0V760H-900z" } {}
+            path.ground d={ "M-3000 " (y + 18) "q3000-44 6000 0V1500H-3000z" } {}
             ellipse.shade cx="0" cy=(y) rx="430" ry="22" {}
         }
     }
