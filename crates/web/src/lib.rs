@@ -34,15 +34,22 @@ fn routes(app: App) -> Router {
         .merge(forms::router())
         .merge(assets::router())
         .fallback(fault::nothing_here)
-        .layer(axum::middleware::from_fn_with_state(app.clone(), guard::own_forms_only));
-    guard::with_headers(all).layer(CompressionLayer::new()).with_state(app)
+        .layer(axum::middleware::from_fn_with_state(
+            app.clone(),
+            guard::own_forms_only,
+        ));
+    guard::with_headers(all)
+        .layer(CompressionLayer::new())
+        .with_state(app)
 }
 
 /// Serves until Ctrl-C (or the terminal goes away); requests under way are finished first.
 pub async fn serve(office: Arc<Office>, listener: TcpListener) -> std::io::Result<()> {
     let app = App::new(office);
     app.read_in_background();
-    axum::serve(listener, routes(app)).with_graceful_shutdown(stop()).await
+    axum::serve(listener, routes(app))
+        .with_graceful_shutdown(stop())
+        .await
 }
 
 async fn stop() {
