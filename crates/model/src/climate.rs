@@ -29,7 +29,9 @@ impl Climate {
     pub fn tmean(&self) -> Option<[f64; 12]> {
         let mut out = [0.0; 12];
         for (slot, month) in out.iter_mut().zip(&self.months) {
-            *slot = month.tmean_c.or_else(|| Some((month.tmin_c? + month.tmax_c?) / 2.0))?;
+            *slot = month
+                .tmean_c
+                .or_else(|| Some((month.tmin_c? + month.tmax_c?) / 2.0))?;
         }
         Some(out)
     }

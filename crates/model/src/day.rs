@@ -85,15 +85,21 @@ impl Moment {
 
     /// Reads a date and time with offset (RFC 3339), to the millisecond.
     pub fn parse(text: &str) -> Option<Moment> {
-        text.parse::<jiff::Timestamp>().ok().map(|stamp| Moment(stamp.as_millisecond()))
+        text.parse::<jiff::Timestamp>()
+            .ok()
+            .map(|stamp| Moment(stamp.as_millisecond()))
     }
 }
 
 /// RFC 3339 in UTC, e.g. `2026-03-02T09:30:00Z`. Years -9999 to 9999; beyond that, the nearest end.
 impl fmt::Display for Moment {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let (first, last) = (jiff::Timestamp::MIN.as_millisecond(), jiff::Timestamp::MAX.as_millisecond());
-        let stamp = jiff::Timestamp::from_millisecond(self.0.clamp(first + 1000, last - 1000)).map_err(|_| fmt::Error)?;
+        let (first, last) = (
+            jiff::Timestamp::MIN.as_millisecond(),
+            jiff::Timestamp::MAX.as_millisecond(),
+        );
+        let stamp = jiff::Timestamp::from_millisecond(self.0.clamp(first + 1000, last - 1000))
+            .map_err(|_| fmt::Error)?;
         write!(f, "{stamp}")
     }
 }
@@ -110,7 +116,15 @@ mod tests {
         assert_eq!(day.of_year(), 61);
         assert_eq!(Day::parse("2026-03-01").unwrap(), day.plus(-1));
         assert_eq!(Day(0).to_string(), "1970-01-01");
-        for bad in ["2026-02-30", "2026-3-2", "02/03/2026", "2026-03-02T00:00", "", "20260302", "+026-03-02"] {
+        for bad in [
+            "2026-02-30",
+            "2026-3-2",
+            "02/03/2026",
+            "2026-03-02T00:00",
+            "",
+            "20260302",
+            "+026-03-02",
+        ] {
             assert_eq!(Day::parse(bad), None, "{bad}");
         }
     }

@@ -60,7 +60,14 @@ pub struct Finding {
 impl Finding {
     /// A finding without arguments or sources.
     pub fn new(code: &'static str, severity: Severity) -> Finding {
-        Finding { code, severity, args: Vec::new(), sources: Vec::new(), practice: false, conflicts: Vec::new() }
+        Finding {
+            code,
+            severity,
+            args: Vec::new(),
+            sources: Vec::new(),
+            practice: false,
+            conflicts: Vec::new(),
+        }
     }
 
     /// The same with one more argument.

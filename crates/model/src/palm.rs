@@ -59,12 +59,19 @@ pub enum Spear {
 
 impl Spear {
     /// The four states with their file words.
-    pub const ALL: [(Spear, &'static str); 4] =
-        [(Spear::Firm, "firm"), (Spear::Leaning, "leaning"), (Spear::Down, "down"), (Spear::Pulled, "pulled")];
+    pub const ALL: [(Spear, &'static str); 4] = [
+        (Spear::Firm, "firm"),
+        (Spear::Leaning, "leaning"),
+        (Spear::Down, "down"),
+        (Spear::Pulled, "pulled"),
+    ];
 
     /// The word used in files.
     pub fn word(self) -> &'static str {
-        Spear::ALL.iter().find(|(s, _)| *s == self).map_or("", |(_, w)| w)
+        Spear::ALL
+            .iter()
+            .find(|(s, _)| *s == self)
+            .map_or("", |(_, w)| w)
     }
 
     /// From the word used in files.

@@ -61,7 +61,15 @@ mod tests {
 
     #[test]
     fn the_clock_reads_degrees() {
-        for (hours, degrees) in [(12.0, 0.0), (3.0, 90.0), (9.0, 90.0), (8.0, 120.0), (4.0, 120.0), (6.0, 180.0), (8.5, 105.0)] {
+        for (hours, degrees) in [
+            (12.0, 0.0),
+            (3.0, 90.0),
+            (9.0, 90.0),
+            (8.0, 120.0),
+            (4.0, 120.0),
+            (6.0, 180.0),
+            (8.5, 105.0),
+        ] {
             assert_eq!(Clock::new(hours).unwrap().degrees_from_vertical(), degrees);
         }
         assert!(Clock::new(0.0).is_none() && Clock::new(12.25).is_none());
