@@ -6,7 +6,7 @@ const FOLDER = path.join(import.meta.dirname, "..", "..", "test-output");
 mkdirSync(FOLDER, { recursive: true });
 
 /** The whole page as a picture. */
-export const shot = (page, name) => page.screenshot({ path: path.join(FOLDER, `${name}.png`), fullPage: true });
+export const shot = (page, name) => page.screenshot({ path: path.join(FOLDER, `${name}.png`), fullPage: true, scale: "css" });
 
 /** What is in sight. */
-export const view = (page, name) => page.screenshot({ path: path.join(FOLDER, `${name}.png`) });
+export const view = (page, name) => page.screenshot({ path: path.join(FOLDER, `${name}.png`), scale: "css" });

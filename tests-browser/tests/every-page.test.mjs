@@ -36,7 +36,8 @@ const PAGES = {
 
 let server, chrome;
 before(async () => {
-  [server, chrome] = await Promise.all([demo(), browser()]);
+  server = await demo();
+  chrome = await browser();
 });
 after(async () => {
   await chrome?.close();

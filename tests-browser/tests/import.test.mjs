@@ -8,7 +8,8 @@ import { shot } from "../lib/shots.mjs";
 
 let server, chrome;
 before(async () => {
-  [server, chrome] = await Promise.all([demo(), browser()]);
+  server = await demo();
+  chrome = await browser();
 });
 after(async () => {
   await chrome?.close();
