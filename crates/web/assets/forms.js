@@ -157,7 +157,7 @@
     for (const details of form.querySelectorAll("details.taken")) {
       details.open = [...details.querySelectorAll("input")].some((input) => input.value !== "");
     }
-    $("draft-when").textContent = new Date(draft.at).toLocaleString(document.documentElement.lang);
+    $("draft-when").textContent = new Date(draft.at).toLocaleString(document.documentElement.lang, { dateStyle: "medium", timeStyle: "short" });
     $("draft-note").hidden = false;
   }
 

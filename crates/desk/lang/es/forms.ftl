@@ -1,4 +1,4 @@
-### Formularios: inspecciones, palmas, suspensiones, archivos de entrada
+### Formularios: inspecciones, palmas, esperas, archivos de entrada
 
 forms-cancel = Cancelar
 forms-confirm = Sí, es correcto
@@ -45,7 +45,7 @@ forms-removed_yellowing-hint = Después del conteo, el mismo día.
 forms-removed_brown = Cafés quitadas
 forms-removed_brown-hint = Después del conteo, el mismo día.
 forms-not-counted = sin contar
-forms-none = Ninguna
+forms-none = Cero
 forms-clear = Borrar
 forms-one-less = Una menos
 forms-one-more = Una más
@@ -110,12 +110,12 @@ forms-locate-failed = El aparato no dio su posición.
 forms-full_crown = Hojas vivas de una corona llena
 forms-fronds_per_year = Hojas que hace al año
 
-## Suspensiones y baja
+## Esperas y baja
 
-forms-holds = Suspensiones
-forms-holds-title = Suspensiones de { $tag }
-forms-holds-what = Mientras una palma está en suspensión, nadie la corta.
-forms-hold-set = Poner una suspensión
+forms-holds = Esperas
+forms-holds-title = Esperas de { $tag }
+forms-holds-what = Mientras una palma está en espera, nadie la corta.
+forms-hold-set = Poner en espera
 forms-hold-reason = Motivo
 forms-hold-reason-keeper = Motivo propio (dígalo en la nota)
 forms-hold-reason-nest = Nido o murciélagos en la corona
@@ -128,7 +128,7 @@ forms-hold-over = Esa fecha ya pasó: ya no vale.
 forms-until = Termina por sí sola después del
 forms-until-hint = Déjelo vacío si vale hasta que alguien la levante.
 forms-note = Nota
-forms-lift = Levantar esta suspensión
+forms-lift = Levantar esta espera
 forms-lift-note = Por qué se puede levantar
 forms-remove = Dar de baja
 forms-remove-title = Dar de baja { $tag }
@@ -241,6 +241,6 @@ form-stems-fewer = El tallo { $stem } tiene inspecciones. ¿Tiene la palma menos
 form-position-half = La latitud y la longitud van juntas: dé las dos o ninguna.
 form-hold-reason-missing = Elija un motivo.
 form-hold-note-missing = Diga cuál es el motivo.
-form-hold-already-over = Es anterior a hoy ({ $today }): la suspensión ya habría terminado.
+form-hold-already-over = Es anterior a hoy ({ $today }): la espera ya habría terminado.
 form-lift-note-missing = Diga por qué se puede levantar.
 form-why-missing = Diga por qué.

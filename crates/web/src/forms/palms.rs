@@ -132,7 +132,7 @@ fn form(
         h1 { (title) }
         (sheet.summary())
         (parts::messages(reader))
-        form.sheet method="post" action=(to) data-draft=(draft) novalidate {
+        form.sheet #palm method="post" action=(to) data-draft=(draft) novalidate {
             (sheet.hidden("id"))
             input type="hidden" name="units" value=(units.key());
             (fields(sheet, units, &office.state()))
@@ -184,7 +184,7 @@ fn fields(sheet: Sheet, units: Units, register: &Register) -> Markup {
             (sheet.line("moved_on", Kind::Day))
             (sheet.line("last_cleaned_on", Kind::Day))
         }
-        fieldset {
+        fieldset.where {
             legend { (sheet.say("forms-part-where")) }
             (length("trunk_height"))
             (length("wires"))

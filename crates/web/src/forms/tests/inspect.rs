@@ -249,7 +249,7 @@ async fn forms_speak_spanish() {
     for (at, said) in [
         ("/palm/A1/inspect", "Inspeccionar A1"),
         ("/palms/new", "Registrar una palma"),
-        ("/palm/A1/holds", "Mientras una palma está en suspensión"),
+        ("/palm/A1/holds", "Mientras una palma está en espera"),
         ("/palm/A1/remove", "Dar de baja A1"),
         ("/import", "Archivo CSV"),
     ] {

@@ -1,5 +1,6 @@
 //! The forms through the router, over a memory ledger.
 
+mod full;
 mod import;
 mod inspect;
 mod palms;
@@ -37,6 +38,10 @@ impl Desk {
 
     /// With a clock that may be ahead of the keeper's day.
     fn at(clock: &str) -> Desk {
+        Desk::over(Arc::new(Memory::new()), clock)
+    }
+
+    fn over(ledger: Arc<dyn ledger::Ledger>, clock: &str) -> Desk {
         let mut book = Book::new(1);
         let first = book.register(
             palm("Sabal palmetto")
@@ -58,10 +63,9 @@ impl Desk {
             new_id: ids(2),
             device: "test".into(),
         };
-        let memory: Arc<dyn ledger::Ledger> = Arc::new(Memory::new());
-        memory.append(book.entries()).unwrap();
+        ledger.append(book.entries()).unwrap();
         Desk {
-            office: Arc::new(Office::open(memory, world).unwrap()),
+            office: Arc::new(Office::open(ledger, world).unwrap()),
         }
     }
 
