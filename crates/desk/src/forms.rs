@@ -18,7 +18,7 @@ pub use hold::{HOLD_REASONS, hold, lift, remove};
 pub use import::{FileKind, Preview, SHOWN, Shown, preview, take};
 pub use inspection::{About, MOST_FRONDS, inspection, typed_inspection};
 pub use length::{read_length, write_length};
-pub use palm::{Register, palm, typed_palm};
+pub use palm::{Register, palm, seen_mark, typed_palm};
 pub use save::{
     Stop, entry_id, look_of, nearest, new_palm, save_hold, save_inspection, save_lift, save_palm,
     save_removal, withdraw_inspection,

@@ -230,6 +230,7 @@ form-green-unusual = { $count } green fronds is more than any crown we know of. 
 form-corrects-nothing = The inspection to be corrected is no longer there.
 form-spiral-missing = Give the spiral and the place.
 form-spiral-moved-up = This place is above frond { $marked }, and a frond never moves up. Look again at the spiral and the place.
+form-changed-meanwhile = This palm was changed elsewhere after this form was opened. Saving puts what stands here in its place. Is that right?
 form-tag-missing = The tag is missing.
 form-tag-unfit = A tag is one line of at most 64 characters.
 form-tag-taken = Another palm carries the tag “{ $tag }”.

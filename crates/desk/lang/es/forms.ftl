@@ -230,6 +230,7 @@ form-green-unusual = { $count } hojas verdes son más que las de cualquier coron
 form-corrects-nothing = La inspección que se quería corregir ya no está.
 form-spiral-missing = Indique la espiral y el lugar.
 form-spiral-moved-up = Ese lugar está por encima de la hoja { $marked }, y una hoja nunca sube. Mire otra vez la espiral y el lugar.
+form-changed-meanwhile = Esta palma se cambió en otro lugar después de abrir este formulario. Al guardar, lo que dice aquí toma su lugar. ¿Es correcto?
 form-tag-missing = Falta la etiqueta.
 form-tag-unfit = Una etiqueta es una línea de 64 caracteres como mucho.
 form-tag-taken = Otra palma lleva la etiqueta «{ $tag }».

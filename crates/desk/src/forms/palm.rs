@@ -8,6 +8,7 @@ use super::length::{decimal, write_length};
 use super::{Trouble, Typed};
 use crate::measure::Units;
 use model::{Arg, Day, Finding, Metres, Palm, PalmRecord, Position, Severity, State};
+use std::hash::{DefaultHasher, Hash, Hasher};
 
 /// No palm is taller (the tallest measured wax palms are near 60 m; from memory); beyond it is a slip.
 const MOST_HEIGHT: Metres = Metres(80.0);
@@ -69,7 +70,16 @@ pub fn palm(typed: &Typed, register: &Register) -> Result<Palm, Vec<Trouble>> {
     check_tag(&mut fields, &palm.tag, register);
     check_species(&mut fields, &palm.species, register);
     check_stems(&mut fields, palm.stems, register);
+    check_meanwhile(&mut fields, &palm, register);
     fields.or(palm)
+}
+
+/// A mark of a description, for the hidden field `seen`: it tells whether a palm was changed while its form was open
+/// (or lay in a pocket without signal).
+pub fn seen_mark(palm: &Palm) -> String {
+    let mut hasher = DefaultHasher::new();
+    format!("{palm:?}").hash(&mut hasher);
+    format!("{:016x}", hasher.finish())
 }
 
 /// The form filled with a palm's description.
@@ -197,6 +207,19 @@ fn check_stems(fields: &mut Fields, stems: u16, register: &Register) {
     if let Some(stem) = looked_at.filter(|stem| *stem > stems) {
         let finding = Finding::new("form-stems-fewer", Severity::Caution);
         fields.ask("stems", finding.with("stem", Arg::Count(i64::from(stem))));
+    }
+}
+
+/// What others wrote since the form was opened is not overwritten without a word.
+fn check_meanwhile(fields: &mut Fields, palm: &Palm, register: &Register) {
+    let (Some(seen), Some(record)) = (fields.some("seen"), register.changing) else {
+        return;
+    };
+    if seen != seen_mark(&record.palm) && *palm != record.palm {
+        fields.ask(
+            "tag",
+            Finding::new("form-changed-meanwhile", Severity::Caution),
+        );
     }
 }
 

@@ -150,18 +150,22 @@ pub fn save_palm(
     let tag = palm.tag.clone();
     match before {
         Some(before) if before.palm == palm => {}
-        Some(before) => record(
-            office,
-            Body::PalmChanged {
-                palm: before.id,
-                to: palm,
-            },
-            id,
-            None,
-        )?,
+        Some(before) => change(office, &before, palm, id)?,
         None => record(office, Body::PalmRegistered(palm), id, None)?,
     }
     Ok(tag)
+}
+
+/// A form sent again with other values is one more change, under an id of its own.
+fn change(office: &Office, before: &PalmRecord, to: Palm, id: Option<EntryId>) -> Result<(), Stop> {
+    let palm = before.id;
+    let taken = |id: &EntryId| before.entries.contains(id);
+    record(
+        office,
+        Body::PalmChanged { palm, to },
+        id.filter(|id| !taken(id)),
+        None,
+    )
 }
 
 /// Sets a hold.

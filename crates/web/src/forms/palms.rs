@@ -43,7 +43,8 @@ async fn edit(
     let whose = reader.clone();
     app.ask(&reader, move |office| {
         let record = palm(office, &whose, &tag)?;
-        let typed = with_id(forms::typed_palm(&record.palm, whose.measure.units), office);
+        let mut typed = with_id(forms::typed_palm(&record.palm, whose.measure.units), office);
+        typed.set("seen", forms::seen_mark(&record.palm));
         Ok(form(
             office,
             &whose,
@@ -134,6 +135,7 @@ fn form(
         (parts::messages(reader))
         form.sheet #palm method="post" action=(to) data-draft=(draft) novalidate {
             (sheet.hidden("id"))
+            (sheet.hidden("seen"))
             input type="hidden" name="units" value=(units.key());
             (fields(sheet, units, &office.state()))
             (parts::save_bar(sheet, html! {}, &back))

@@ -6,7 +6,7 @@ use std::collections::VecDeque;
 use std::sync::{Arc, Mutex, OnceLock, PoisonError};
 
 /// So many previews wait at most.
-const KEPT: usize = 8;
+const KEPT: usize = 4;
 
 /// A file that was looked through.
 pub struct Waiting {

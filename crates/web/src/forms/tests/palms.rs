@@ -159,3 +159,73 @@ async fn holds_are_set_and_lifted_and_palms_taken_off() {
     }
     assert!(desk.office.state().by_tag("A1").is_none());
 }
+
+#[tokio::test]
+async fn a_palm_form_sent_again_with_other_values_is_one_more_change() {
+    let desk = Desk::new();
+    let id = id_in(&desk.get("/palms/new").await.text);
+    for (site, to) in [
+        ("East", "/palm/E1"),
+        ("West", "/palm/E1"),
+        ("West", "/palm/E1"),
+    ] {
+        let sent = [
+            ("id", id.as_str()),
+            ("tag", "E1"),
+            ("species", "Sabal palmetto"),
+            ("site", site),
+        ];
+        assert_eq!(desk.post("/palms/new", &sent).await.to, to);
+    }
+    let record = desk.record("E1");
+    assert_eq!(
+        (record.palm.site.as_str(), record.entries.len()),
+        ("West", 2)
+    );
+    let id = id_in(&desk.get("/palm/E1/edit").await.text);
+    for site in ["North", "South", "South"] {
+        let sent = [
+            ("id", id.as_str()),
+            ("tag", "E1"),
+            ("species", "Sabal palmetto"),
+            ("site", site),
+        ];
+        assert_eq!(desk.post("/palm/E1/edit", &sent).await.to, "/palm/E1");
+    }
+    let record = desk.record("E1");
+    assert_eq!(
+        (record.palm.site.as_str(), record.entries.len()),
+        ("South", 4)
+    );
+}
+
+#[tokio::test]
+async fn what_others_wrote_meanwhile_is_not_overwritten_without_a_word() {
+    let desk = Desk::new();
+    let seen = |page: &str| {
+        let at = page.find("name=\"seen\" value=\"").unwrap() + 19;
+        page[at..at + 16].to_owned()
+    };
+    let old = seen(&desk.get("/palm/A1/edit").await.text);
+    let sent = [
+        ("seen", old.as_str()),
+        ("tag", "A1"),
+        ("species", "Sabal palmetto"),
+        ("over", "pool"),
+    ];
+    assert_eq!(desk.post("/palm/A1/edit", &sent).await.to, "/palm/A1");
+    let late = [
+        ("seen", old.as_str()),
+        ("tag", "A1"),
+        ("species", "Sabal palmetto"),
+        ("over", "path"),
+    ];
+    let asked = desk.post("/palm/A1/edit", &late).await;
+    assert_eq!(asked.status, StatusCode::UNPROCESSABLE_ENTITY);
+    assert!(asked.text.contains("This palm was changed elsewhere"));
+    assert_eq!(desk.record("A1").palm.over, "pool");
+    let mut meant = late.to_vec();
+    meant.push(("confirm-form-changed-meanwhile", "yes"));
+    assert_eq!(desk.post("/palm/A1/edit", &meant).await.to, "/palm/A1");
+    assert_eq!(desk.record("A1").palm.over, "path");
+}
