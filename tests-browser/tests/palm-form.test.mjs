@@ -92,10 +92,10 @@ test("a hold is set, stops the cut, and is lifted", async () => {
 test("a palm is taken off the register with a reason", async () => {
   const page = await open(chrome, server.url, PHONE);
   await page.goto(at("/palm/T-02/remove"));
-  await page.getByRole("button", { name: "Take off the register" }).click();
+  await page.getByRole("button", { name: "Take out of the register" }).click();
   await page.locator("#why-trouble").waitFor();
   await page.fill("#why", "felled after a storm");
-  await page.getByRole("button", { name: "Take off the register" }).click();
+  await page.getByRole("button", { name: "Take out of the register" }).click();
   await page.waitForURL(at("/palms"));
   assert.equal((await page.request.get(at("/palm/T-02"))).status(), 404);
   await page.done({ expect: ["422"] });

@@ -130,8 +130,8 @@ forms-until-hint = Leave empty if it holds until somebody lifts it.
 forms-note = Note
 forms-lift = Lift this hold
 forms-lift-note = Why it may be lifted
-forms-remove = Take off the register
-forms-remove-title = Take { $tag } off the register
+forms-remove = Take out of the register
+forms-remove-title = Take { $tag } out of the register
 forms-remove-what = For a palm that was felled, sold or entered by mistake. Its history stays in the ledger; its tag becomes free.
 
 ## Files in

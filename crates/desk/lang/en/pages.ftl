@@ -147,6 +147,11 @@ asked-allowed = Nearest cut that is allowed
 asked-cost = What the asked cut costs
 asked-cost-allowed = What the allowed cut costs
 asked-by-colour = Say it by colour instead
+asked-circumstances = Storm, frost, weevils, power line
+asked-storm = A storm is expected
+asked-weevil = Palm weevils fly here
+asked-freeze = Last freeze that may have burnt fronds
+asked-kv = Line voltage to ground in kV, as the utility says
 asked-visit-note = Without a date we reckon with a next visit in 26 weeks (assumed).
 
 species-note-synonym = Another name of { $name }.

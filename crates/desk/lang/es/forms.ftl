@@ -130,8 +130,8 @@ forms-until-hint = Déjelo vacío si vale hasta que alguien la levante.
 forms-note = Nota
 forms-lift = Levantar esta espera
 forms-lift-note = Por qué se puede levantar
-forms-remove = Dar de baja
-forms-remove-title = Dar de baja { $tag }
+forms-remove = Quitar del registro
+forms-remove-title = Quitar { $tag } del registro
 forms-remove-what = Para una palma talada, vendida o registrada por error. Su historial queda en el libro; su etiqueta queda libre.
 
 ## Archivos de entrada

@@ -147,6 +147,11 @@ asked-allowed = El corte permitido más cercano
 asked-cost = Lo que cuesta el corte pedido
 asked-cost-allowed = Lo que cuesta el corte permitido
 asked-by-colour = Decirlo por color
+asked-circumstances = Tormenta, helada, picudos, línea eléctrica
+asked-storm = Se espera una tormenta
+asked-weevil = Aquí vuelan picudos de las palmas
+asked-freeze = Última helada que pudo quemar hojas
+asked-kv = Tensión de la línea a tierra en kV, según la compañía eléctrica
 asked-visit-note = Sin fecha contamos con otra visita en 26 semanas (supuesto).
 
 species-note-synonym = Otro nombre de { $name }.

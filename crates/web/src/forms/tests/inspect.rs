@@ -250,7 +250,7 @@ async fn forms_speak_spanish() {
         ("/palm/A1/inspect", "Inspeccionar A1"),
         ("/palms/new", "Registrar una palma"),
         ("/palm/A1/holds", "Mientras una palma está en espera"),
-        ("/palm/A1/remove", "Dar de baja A1"),
+        ("/palm/A1/remove", "Quitar A1 del registro"),
         ("/import", "Archivo CSV"),
     ] {
         let request = Request::get(at)
