@@ -14,13 +14,13 @@ pub const DEFAULT: &str = "spearleaf-data";
 
 /// The ledger of a folder that has one.
 pub fn ledger(folder: &Path) -> anyhow::Result<Sqlite> {
-    Sqlite::open_existing(folder).with_context(|| folder.display().to_string())
+    Ok(Sqlite::open_existing(folder)?)
 }
 
 /// An office over the ledger of a folder; `create` makes folder and ledger if they are not there.
 pub fn office(folder: &Path, create: bool, talk: &Talk) -> anyhow::Result<Office> {
     let ledger = if create {
-        Sqlite::open(folder).with_context(|| folder.display().to_string())?
+        Sqlite::open(folder)?
     } else {
         ledger(folder)?
     };
