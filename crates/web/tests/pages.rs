@@ -187,6 +187,32 @@ async fn lengths_follow_the_units_and_dates_the_language() {
     assert!(es.contains("Tronco 6,1 m") && es.contains("15 jun 2026"));
 }
 
+/// What the counts cannot tell changes the plan and stays in the form: storm, weevils, frost.
+#[tokio::test]
+async fn circumstances_change_the_plan_and_are_kept() {
+    let office = office(&register());
+    let calm = page(&office, "/palm/A1", EN).await;
+    let told = page(
+        &office,
+        "/palm/A1?storm=1&weevil=1&freeze=2026-06-10&kv=72.5",
+        EN,
+    )
+    .await;
+    let storm = "A storm is expected. No live frond comes off.";
+    assert!(!calm.contains(storm) && told.contains(storm));
+    assert!(told.contains("Palm weevils fly here and fresh cuts draw them."));
+    let kept = [
+        "name=\"storm\" value=\"1\" checked",
+        "value=\"2026-06-10\"",
+        "value=\"72.5\"",
+    ];
+    assert!(kept.iter().all(|k| told.contains(k)) && !calm.contains("checked"));
+    assert!(
+        told.contains("storm=1&amp;weevil=1"),
+        "the drawing's links keep them too"
+    );
+}
+
 #[tokio::test]
 async fn stems_have_tabs_and_answers_of_their_own() {
     let office = office(&register());

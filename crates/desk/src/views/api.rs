@@ -65,7 +65,14 @@ fn stem(
     n: u16,
     question: &Question,
 ) -> Option<Value> {
-    let at = StemToday::of(office, record, palm, n, question.next_visit)?;
+    let at = StemToday::of(
+        office,
+        record,
+        palm,
+        n,
+        question.next_visit,
+        question.grounds,
+    )?;
     let today = office.today();
     let reading = at.reading();
     let plan = care::cut_plan(&at.case());

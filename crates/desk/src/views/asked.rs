@@ -3,12 +3,12 @@
 use super::case::StemToday;
 use super::cutting::{self, Line};
 use super::said::{Said, Speaker};
-use care::{AskedAnswer, Verdict, asked, oldest_first};
+use care::{AskedAnswer, Grounds, Verdict, asked, oldest_first};
 use crown::{Cut, Recovery};
 use model::Day;
 
 /// What somebody asks to have taken off one stem.
-#[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
+#[derive(Clone, Copy, PartialEq, Debug, Default)]
 pub struct Question {
     /// Live fronds, the lowest first; stands for green and yellowing together.
     pub live: Option<u32>,
@@ -20,6 +20,8 @@ pub struct Question {
     pub brown: Option<u32>,
     /// Day of the visit after this one.
     pub next_visit: Option<Day>,
+    /// What is known of the grounds and the weather, for the plan as for the answer.
+    pub grounds: Grounds,
 }
 
 impl Question {

@@ -20,6 +20,7 @@ pub struct StemToday<'a> {
     holds: Vec<Hold>,
     today: Day,
     next_visit: Day,
+    grounds: Grounds,
 }
 
 impl<'a> StemToday<'a> {
@@ -30,6 +31,7 @@ impl<'a> StemToday<'a> {
         reading: &'a PalmReading,
         stem: u16,
         next_visit: Option<Day>,
+        grounds: Grounds,
     ) -> Option<StemToday<'a>> {
         let today = office.today();
         let (_, own) = reading.stems.iter().find(|(n, _)| *n == stem)?;
@@ -43,6 +45,7 @@ impl<'a> StemToday<'a> {
             holds: record.holds_on(today).cloned().collect(),
             today,
             next_visit: next_visit.unwrap_or(today.plus(DEFAULT_VISIT_DAYS)),
+            grounds,
         })
     }
 
@@ -58,7 +61,7 @@ impl<'a> StemToday<'a> {
             holds: &self.holds,
             today: self.today,
             next_visit: Some(self.next_visit),
-            grounds: Grounds::default(),
+            grounds: self.grounds,
             knowledge: Knowledge::embedded(),
         }
     }

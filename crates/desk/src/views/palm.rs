@@ -92,7 +92,14 @@ pub fn view(
     let record = state.by_tag(tag)?;
     let reading = office.reading(record.id)?;
     let entries = office.history(record.id).unwrap_or_default();
-    let at = StemToday::of(office, record, &reading, stem, question.next_visit)?;
+    let at = StemToday::of(
+        office,
+        record,
+        &reading,
+        stem,
+        question.next_visit,
+        question.grounds,
+    )?;
     let history = history::view(speaker, &entries);
     Some(
         Page {

@@ -6,6 +6,7 @@
 use super::case::StemToday;
 use super::loss;
 use crate::office::Office;
+use care::Grounds;
 use crown::{Cut, DueWindow, Explanation, PalmReading, Reading};
 use model::{Day, Finding, PalmId, PalmRecord};
 use rayon::prelude::*;
@@ -65,7 +66,9 @@ impl Standing {
             take: Cut::NONE,
         };
         for (stem, _) in &reading.stems {
-            if let Some(stem) = StemToday::of(office, record, reading, *stem, None) {
+            if let Some(stem) =
+                StemToday::of(office, record, reading, *stem, None, Grounds::default())
+            {
                 standing.add(&stem);
             }
         }

@@ -12,6 +12,7 @@ use super::said;
 use crate::{App, Fault, Here, Reader, address, page};
 use axum::extract::{Path, Query, State};
 use axum::{Router, routing::get};
+use care::Grounds;
 use desk::views::palm::{self, PalmView};
 use desk::views::{Mode, Question, Speaker};
 use maud::{Markup, html};
@@ -35,6 +36,10 @@ pub struct Asked {
     next: String,
     weeks: String,
     cut: String,
+    storm: String,
+    weevil: String,
+    freeze: String,
+    kv: String,
 }
 
 impl Asked {
@@ -47,6 +52,17 @@ impl Asked {
             yellowing: number(&self.yellowing),
             brown: number(&self.brown),
             next_visit: Day::parse(self.next.trim()),
+            grounds: Grounds {
+                weevil_area: !self.weevil.is_empty(),
+                storm_expected: !self.storm.is_empty(),
+                freeze_on: Day::parse(self.freeze.trim()),
+                line_kv: self
+                    .kv
+                    .trim()
+                    .parse()
+                    .ok()
+                    .filter(|kv: &f64| (0.0..=1500.0).contains(kv)),
+            },
         }
     }
 
@@ -77,6 +93,10 @@ impl Asked {
             ("yellowing", &self.yellowing),
             ("brown", &self.brown),
             ("next", &self.next),
+            ("storm", &self.storm),
+            ("weevil", &self.weevil),
+            ("freeze", &self.freeze),
+            ("kv", &self.kv),
             ("cut", mode.key()),
             ("weeks", &weeks),
         ];

@@ -3,6 +3,7 @@
 use super::cutting::lines;
 use super::said;
 use crate::{Reader, address};
+use care::Grounds;
 use desk::views::Answer;
 use desk::views::palm::PalmView;
 use maud::{Markup, html};
@@ -39,8 +40,39 @@ fn form(reader: &Reader, view: &PalmView) -> Markup {
                     (number(reader, "yellowing", "asked-yellowing", asked.yellowing))
                 }
             }
+            (circumstances(reader, asked.grounds))
             p.small { (reader.say("asked-visit-note")) }
             button.primary type="submit" { (reader.say("asked-ask")) }
+        }
+    }
+}
+
+/// What the rules cannot see from the counts; it changes the plan above as well as the answer.
+fn circumstances(reader: &Reader, grounds: Grounds) -> Markup {
+    html! {
+        details.why open[grounds != Grounds::default()] {
+            summary { (reader.say("asked-circumstances")) }
+            (tick(reader, "storm", grounds.storm_expected))
+            (tick(reader, "weevil", grounds.weevil_area))
+            div.fields {
+                div.field {
+                    label for="ask-freeze" { (reader.say("asked-freeze")) }
+                    input #ask-freeze type="date" name="freeze" value=[grounds.freeze_on];
+                }
+                div.field {
+                    label for="ask-kv" { (reader.say("asked-kv")) }
+                    input #ask-kv type="number" inputmode="decimal" min="0" max="1500" step="any" name="kv" value=[grounds.line_kv];
+                }
+            }
+        }
+    }
+}
+
+fn tick(reader: &Reader, name: &str, on: bool) -> Markup {
+    html! {
+        label.choice {
+            input type="checkbox" id={ "ask-" (name) } name=(name) value="1" checked[on];
+            span { (reader.say(&format!("asked-{name}"))) }
         }
     }
 }
