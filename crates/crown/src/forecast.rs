@@ -5,7 +5,7 @@ use crate::lanes::{Lanes, WIDTH, lanes};
 use crate::quantile::{CountMixture, LEVELS, weighted};
 use crate::reading::{Reading, Row};
 use crate::track::{Crown, advance, yellowing};
-use crate::weigh::{SIZE_BROWN, SIZE_YELLOWING, STRAY, sd_live};
+use crate::weigh::{BROWN, CountNoise, YELLOWING, sd_live};
 use model::Day;
 
 impl Reading {
@@ -68,11 +68,9 @@ impl Reading {
         Forecast {
             live: spread(&live),
             green: spread(&green),
-            yellowing: self.count(SIZE_YELLOWING, |r, i| yellow[r][i]).quantiles(),
-            brown_on: self
-                .count(SIZE_BROWN, |r, i| crowns[r].brown[i])
-                .quantiles(),
-            lost: self.count(SIZE_BROWN, |r, i| crowns[r].lost[i]).quantiles(),
+            yellowing: self.count(YELLOWING, |r, i| yellow[r][i]).quantiles(),
+            brown_on: self.count(BROWN, |r, i| crowns[r].brown[i]).quantiles(),
+            lost: self.count(BROWN, |r, i| crowns[r].lost[i]).quantiles(),
         }
     }
 
@@ -88,10 +86,13 @@ impl Reading {
     /// Distribution of a count whose mean in each draw is `mean`.
     pub(crate) fn count(
         &self,
-        size: f64,
+        noise: CountNoise,
         mean: impl Fn(usize, usize) -> f64 + Copy,
     ) -> CountMixture {
-        CountMixture::of(self.weigh(|r, i| mean(r, i).max(0.0) + STRAY), size as i32)
+        CountMixture::of(
+            self.weigh(|r, i| mean(r, i).max(0.0) + noise.stray),
+            noise.size,
+        )
     }
 
     /// A value of each draw, by row number and lane, with the draw's weight.

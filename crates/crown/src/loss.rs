@@ -8,7 +8,7 @@ use crate::quantile::CountMixture;
 use crate::reading::{Reading, posterior};
 use crate::refine::{Batch, Evidence};
 use crate::track::{Event, Timeline};
-use crate::weigh::{SIZE_BROWN, STRAY};
+use crate::weigh::BROWN;
 use model::{Day, Inspection};
 
 /// A loss this improbable in an ordinary palm makes somebody call.
@@ -31,7 +31,7 @@ pub(crate) fn reading(
         if batch.weighed.iter().all(|row| !row.complete) {
             continue;
         }
-        let mix = CountMixture::of(losses(batch, evidence, 1.0), SIZE_BROWN as i32);
+        let mix = CountMixture::of(losses(batch, evidence, 1.0), BROWN.size);
         expected[batch.kind.index()] = Some((mix.quantile(0.05), mix.quantile(0.95)));
     }
     let share = posterior(prior, log_evidence);
@@ -43,7 +43,7 @@ pub(crate) fn reading(
             .flat_map(|(batch, evidence)| {
                 losses(batch, evidence, share[batch.kind.index()] / evidence.sum)
             }),
-        SIZE_BROWN as i32,
+        BROWN.size,
     );
     let lost = counted_loss(case, line, last);
     Some(LossReading {
@@ -71,7 +71,7 @@ fn losses<'a>(
         .zip(&evidence.weights)
         .filter(|(row, _)| row.complete);
     rows.flat_map(move |(row, w)| {
-        (0..WIDTH).map(move |i| (row.lost[i].max(0.0) + STRAY, w[i] * scale))
+        (0..WIDTH).map(move |i| (row.lost[i].max(0.0) + BROWN.stray, w[i] * scale))
     })
 }
 
@@ -128,10 +128,10 @@ impl Reading {
             .zip(&crowns)
             .filter(|(row, _)| is_ordinary(row.kind))
             .flat_map(|(row, crown)| {
-                (0..WIDTH).map(move |i| (crown.lost[i].max(0.0) + STRAY, row.weight[i]))
+                (0..WIDTH).map(move |i| (crown.lost[i].max(0.0) + BROWN.stray, row.weight[i]))
             });
         Tripwire {
-            count: CountMixture::of(lost, SIZE_BROWN as i32).rare_from(ALARM_PROBABILITY),
+            count: CountMixture::of(lost, BROWN.size).rare_from(ALARM_PROBABILITY),
             by,
         }
     }

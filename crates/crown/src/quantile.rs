@@ -71,7 +71,7 @@ const MEANS: usize = 40;
 
 impl CountMixture {
     /// From weighted means (each at least 0) and the size of the negative binomial (whole).
-    pub(crate) fn of(draws: impl Iterator<Item = (f64, f64)> + Clone, size: i32) -> CountMixture {
+    pub(crate) fn of(draws: impl Iterator<Item = (f64, f64)> + Clone, size: u32) -> CountMixture {
         let high = draws
             .clone()
             .filter(|d| d.1 > 0.0)

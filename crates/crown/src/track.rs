@@ -314,7 +314,8 @@ fn births_and_deaths(
     }
 }
 
-/// Fronds yellowing now: those that die within the next y days.
+/// Fronds yellowing now: those that die within the next y days (on a moved or declining palm, within a fed frond's few
+/// days if they age in their turn).
 pub(crate) fn yellowing(
     kind: Explanation,
     line: &Timeline,
@@ -325,7 +326,7 @@ pub(crate) fn yellowing(
     let pace = line.pace_after(t, p.yellow_days.iter().sum::<f64>() / WIDTH as f64);
     let days = &p.yellow_days;
     let died = match (kind, line.moved) {
-        (Explanation::Move, Some(moved)) if t >= moved => moved::deaths(
+        (Explanation::Move, Some(moved)) if t >= moved => moved::yellowing(
             table(),
             p,
             crown,
@@ -336,7 +337,7 @@ pub(crate) fn yellowing(
             days,
         ),
         (Explanation::Decline, _) => {
-            decline::deaths(table(), p, crown, Span { from: t, pace }, days)
+            decline::yellowing(table(), p, crown, Span { from: t, pace }, days)
         }
         _ => settled::deaths(table(), p, crown, &lanes(|i| p.rate[i] * pace * days[i])),
     };

@@ -1,8 +1,7 @@
 //! Counts against crowns: how likely is what was counted.
 //!
 //! live ~ normal(live, 0.7 + 0.03 live); yellowing ~ negative binomial of size 6; brown ~ negative binomial of size 8;
-//! new ~ normal(births, 0.6); all assumed. A negative binomial's mean is raised by [`STRAY`]: a torn or spotted frond
-//! gets counted now and then. Terms that are the same for every crown are left out. A missing count drops out.
+//! new ~ normal(births, 0.6); all assumed. A negative binomial's mean is raised a little ([`CountNoise`]). Terms that are the same for every crown are left out. A missing count drops out.
 
 use crate::answer::Explanation;
 use crate::case::StemCase;
@@ -11,12 +10,26 @@ use crate::lanes::{Lanes, WIDTH};
 use crate::track::{Crown, Timeline, Watch, run, yellowing};
 use model::{Inspection, math};
 
-/// Size of the negative binomial of a yellowing count (assumed).
-pub const SIZE_YELLOWING: f64 = 6.0;
-/// Size of the negative binomial of a count of dead fronds (assumed).
-pub const SIZE_BROWN: f64 = 8.0;
-/// Added to the mean of a count of yellowing or dead fronds (assumed).
-pub const STRAY: f64 = 0.15;
+/// Counting noise of fronds that are told one by one: negative binomial around the mean raised by `stray`, since a torn,
+/// spotted or tipped frond gets counted now and then.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct CountNoise {
+    /// Size of the negative binomial.
+    pub size: u32,
+    /// Added to the mean.
+    pub stray: f64,
+}
+
+/// Noise of a yellowing count (assumed): any yellow or dead tissue counts, so a fed crown often shows one or two.
+pub const YELLOWING: CountNoise = CountNoise {
+    size: 6,
+    stray: 0.5,
+};
+/// Noise of a count of dead or lost fronds (assumed).
+pub const BROWN: CountNoise = CountNoise {
+    size: 8,
+    stray: 0.15,
+};
 /// Standard deviation of a count of new fronds (assumed).
 pub const SD_NEW: f64 = 0.6;
 
@@ -108,11 +121,11 @@ impl Watch for Scale<'_> {
             let yellow = yellowing(self.kind, self.line, self.p, crown, t);
             counted_live(all, &mut likelihood, look, crown, &yellow);
             if let Some(count) = look.yellowing {
-                negative_binomial(all, &mut likelihood, count, &yellow, SIZE_YELLOWING);
+                negative_binomial(all, &mut likelihood, count, &yellow, YELLOWING);
             }
         }
         if let (Some(count), true) = (look.brown, brown_known) {
-            negative_binomial(all, &mut likelihood, count, &crown.brown, SIZE_BROWN);
+            negative_binomial(all, &mut likelihood, count, &crown.brown, BROWN);
         }
         if let (Some(count), true) = (look.new_leaves, k > 0) {
             for i in 0..WIDTH {
@@ -162,11 +175,18 @@ fn counted_live(
 const SMALL_COUNT: u32 = 20;
 
 #[inline(always)]
-fn negative_binomial(all: &mut Lanes, likelihood: &mut Lanes, count: u32, mean: &Lanes, size: f64) {
+fn negative_binomial(
+    all: &mut Lanes,
+    likelihood: &mut Lanes,
+    count: u32,
+    mean: &Lanes,
+    noise: CountNoise,
+) {
+    let size = f64::from(noise.size);
     if count > SMALL_COUNT {
         let n = f64::from(count);
         for i in 0..WIDTH {
-            let mean = mean[i] + STRAY;
+            let mean = mean[i] + noise.stray;
             all[i] += n * math::ln_quick(mean) - (n + size) * math::ln_quick(mean + size);
         }
         return;
@@ -175,12 +195,12 @@ fn negative_binomial(all: &mut Lanes, likelihood: &mut Lanes, count: u32, mean: 
     let mut odds = [0.0; WIDTH];
     let mut none = [0.0; WIDTH];
     for i in 0..WIDTH {
-        let mean = mean[i] + STRAY;
+        let mean = mean[i] + noise.stray;
         none[i] = size / (mean + size);
         odds[i] = mean / (mean + size);
     }
     multiply_power(likelihood, odds, count);
-    multiply_power(likelihood, none, size as u32);
+    multiply_power(likelihood, none, noise.size);
 }
 
 /// Multiplies by a whole power, by squaring.

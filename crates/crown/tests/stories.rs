@@ -421,3 +421,40 @@ fn odd_crowns_are_read() {
         }
     }
 }
+
+/// A few spotted fronds on a crown that keeps its size are no cause for alarm.
+#[test]
+fn a_few_yellowing_fronds_on_a_steady_crown_raise_no_alarm() {
+    let steady = |live: u32, yellowing: u32| {
+        let mut seen = looks(
+            1,
+            &[
+                [live - yellowing, yellowing, 1, 1],
+                [live - yellowing, yellowing, 2, 2],
+            ],
+        );
+        seen[0].date = seen[1].date.plus(-106);
+        seen
+    };
+    for (species, live, yellowing) in [
+        ("Sabal palmetto", 36, 1),
+        ("Sabal palmetto", 36, 2),
+        ("Sabal palmetto", 36, 3),
+        ("Livistona chinensis", 45, 2),
+    ] {
+        let p = told(&case(species, &steady(live, yellowing))).probabilities;
+        assert!(
+            p[Explanation::Decline.index()] < 0.25,
+            "{species} {yellowing} of {live}: {p:?}"
+        );
+    }
+}
+
+/// A palm headed at the move, met bare, is not called hungry for it.
+#[test]
+fn a_palm_headed_at_the_move_is_not_called_hungry() {
+    let mut bare = case("Sabal palmetto", &looks(1, &[[0, 0, 0, 0]]));
+    bare.moved_on = Some(today().plus(-40));
+    let p = told(&bare).probabilities;
+    assert!(p[Explanation::Hunger.index()] < 0.5, "{p:?}");
+}

@@ -1,7 +1,7 @@
 //! The explanations: why a crown loses fronds. One file each, with its parameters and how it moves a crown.
 //!
 //! All share: N and r (log-normal), the start (three of four palms start with an undisturbed crown, the others as cut
-//! short to a quarter or more of a frond's life: assumed), and how long dead fronds stay on.
+//! short, down to nothing: assumed), and how long dead fronds stay on.
 
 pub(crate) mod decline;
 pub(crate) mod hunger;
@@ -29,13 +29,14 @@ pub(crate) const OWN: usize = 5;
 
 /// Share of palms whose crown is undisturbed when first met (assumed).
 pub const UNDISTURBED_SHARE: f64 = 0.75;
-/// Youngest age ceiling of a crown met cut short, in mean frond lives (assumed; the oldest is 1).
-pub const CUT_SHORT_FROM: f64 = 0.25;
-/// Days from first dead tissue to wholly dead of a fed frond [enh1182, broschat-gilman-2013].
+/// Youngest age ceiling of a crown met cut short, in mean frond lives (assumed; the oldest is 1): some are met headed.
+pub const CUT_SHORT_FROM: f64 = 0.0;
+/// Days from first dead tissue to wholly dead of a fed frond [enh1182, broschat-gilman-2013]; also of the fronds that
+/// age in their turn on a moved or declining palm.
 pub const YELLOW_DAYS_FED: (f64, f64) = (3.0, 4.0);
 /// The same of a potassium-hungry frond [broschat-gilman-2013].
 pub const YELLOW_DAYS_HUNGRY: (f64, f64) = (30.0, 90.0);
-/// The same of a frond shed after a move or in a decline (assumed: between fed and hungry).
+/// The same of a frond that the move or the decline takes before its time (assumed: between fed and hungry).
 pub const YELLOW_DAYS_SHED: (f64, f64) = (5.0, 30.0);
 
 /// Parameters of a row of crowns.

@@ -5,7 +5,7 @@
 //! moved palm's crown browns); tau 25 to 70 d, lag 3 to 10 d, m0 0.2 to 0.8, T 180 to 540 d (all assumed).
 //! What would change it: dated counts of moved palms.
 
-use super::{OWN, Params, between, settled};
+use super::{OWN, Params, YELLOW_DAYS_FED, between, settled};
 use crate::draws::Points;
 use crate::lanes::{Lanes, WIDTH, lanes};
 use crate::life::LifeTable;
@@ -76,11 +76,20 @@ pub(crate) fn advance(
     (clock, died)
 }
 
-/// Deaths over a short span of `dt` days each, without moving the crowns.
+/// Fronds yellowing at the start of a span: those that age away as on a fed palm, and those that the move takes
+/// within `dt` days.
 #[inline(always)]
-pub(crate) fn deaths(life: &LifeTable, p: &Params, crown: &Crown, span: Span, dt: &Lanes) -> Lanes {
+pub(crate) fn yellowing(
+    life: &LifeTable,
+    p: &Params,
+    crown: &Crown,
+    span: Span,
+    dt: &Lanes,
+) -> Lanes {
     let (clock, shed) = course(p, crown, span, dt);
-    let aged = settled::deaths(life, p, crown, &clock);
+    // those that age in their turn do so as quickly as on a fed palm; only the shed ones linger
+    let fed = 0.5 * (YELLOW_DAYS_FED.0 + YELLOW_DAYS_FED.1);
+    let aged = settled::deaths(life, p, crown, &lanes(|i| clock[i] * fed / dt[i]));
     lanes(|i| aged[i] + shed[i])
 }
 

@@ -13,7 +13,7 @@ use crate::prior::{Hang, Prior};
 use crate::reading::{Reading, read};
 use crate::season::Season;
 use crate::track::{Crown, Timeline, Watch, advance, run, yellowing};
-use crate::weigh::{SD_NEW, SIZE_BROWN, SIZE_YELLOWING, STRAY, sd_live};
+use crate::weigh::{BROWN, CountNoise, SD_NEW, YELLOWING, sd_live};
 use model::{Day, Inspection, Palm};
 use rand::{Rng, SeedableRng};
 use rand_chacha::ChaCha8Rng;
@@ -149,7 +149,7 @@ fn pick(rng: &mut ChaCha8Rng, weights: [f64; 4]) -> Explanation {
 /// Fills a look with counts of the crown, leaves gaps, and sometimes cuts.
 fn count(look: &mut Inspection, crown: &Crown, yellow: f64, rng: &mut ChaCha8Rng) {
     let live = noisy_live(crown.live[0], rng).round() as u32;
-    let yellowing = negative_binomial(yellow, SIZE_YELLOWING, rng);
+    let yellowing = negative_binomial(yellow, YELLOWING, rng);
     if rng.random_bool(0.9) {
         // a live count is green and yellowing together; where noise puts yellowing above it, it is all yellowing
         look.green = Some(live.saturating_sub(yellowing));
@@ -157,7 +157,7 @@ fn count(look: &mut Inspection, crown: &Crown, yellow: f64, rng: &mut ChaCha8Rng
     }
     look.brown = rng
         .random_bool(0.85)
-        .then(|| negative_binomial(crown.brown[0], SIZE_BROWN, rng));
+        .then(|| negative_binomial(crown.brown[0], BROWN, rng));
     let new = crown.born[0] + SD_NEW * rng.sample::<f64, _>(StandardNormal);
     look.new_leaves = (rng.random_bool(0.3) && new > -0.5).then(|| new.round() as u32);
     if rng.random_bool(0.5) {
@@ -175,9 +175,11 @@ fn noisy_live(live: f64, rng: &mut ChaCha8Rng) -> f64 {
         .max(0.0)
 }
 
-fn negative_binomial(mean: f64, size: f64, rng: &mut ChaCha8Rng) -> u32 {
-    let mean = mean.max(0.0) + STRAY;
-    let rate: f64 = Gamma::new(size, mean / size).unwrap().sample(rng);
+fn negative_binomial(mean: f64, noise: CountNoise, rng: &mut ChaCha8Rng) -> u32 {
+    let mean = mean.max(0.0) + noise.stray;
+    let rate: f64 = Gamma::new(f64::from(noise.size), mean / f64::from(noise.size))
+        .unwrap()
+        .sample(rng);
     if rate <= 0.0 {
         0
     } else {
@@ -334,8 +336,8 @@ fn forecast_ranks(palm: &Simulated, reading: &Reading, rng: &mut ChaCha8Rng) -> 
     }
     // a count's rank is drawn within its own step (a live count has one only at none at all)
     let within: f64 = rng.random();
-    let mut counted = |mean: f64, size: f64, mix: crate::quantile::CountMixture| {
-        let n = f64::from(negative_binomial(mean, size, rng));
+    let mut counted = |mean: f64, noise: CountNoise, mix: crate::quantile::CountMixture| {
+        let n = f64::from(negative_binomial(mean, noise, rng));
         let (above, from) = (mix.at_least(n + 1.0), mix.at_least(n));
         1.0 - (above + rng.random::<f64>() * (from - above))
     };
@@ -344,18 +346,18 @@ fn forecast_ranks(palm: &Simulated, reading: &Reading, rng: &mut ChaCha8Rng) -> 
         (below + within * at) / all,
         counted(
             yellow,
-            SIZE_YELLOWING,
-            reading.count(SIZE_YELLOWING, |r, i| yellows[r][i]),
+            YELLOWING,
+            reading.count(YELLOWING, |r, i| yellows[r][i]),
         ),
         counted(
             crown.brown[0],
-            SIZE_BROWN,
-            reading.count(SIZE_BROWN, |r, i| crowns[r].brown[i]),
+            BROWN,
+            reading.count(BROWN, |r, i| crowns[r].brown[i]),
         ),
         counted(
             crown.lost[0],
-            SIZE_BROWN,
-            reading.count(SIZE_BROWN, |r, i| crowns[r].lost[i]),
+            BROWN,
+            reading.count(BROWN, |r, i| crowns[r].lost[i]),
         ),
     ]
 }
