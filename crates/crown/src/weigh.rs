@@ -191,30 +191,39 @@ fn negative_binomial(
         }
         return;
     }
-    // (mean / (mean + size))^count (size / (mean + size))^size, up to a constant
-    let mut odds = [0.0; WIDTH];
-    let mut none = [0.0; WIDTH];
-    for i in 0..WIDTH {
-        let mean = mean[i] + noise.stray;
-        none[i] = size / (mean + size);
-        odds[i] = mean / (mean + size);
+    // (mean / (mean + size))^count (size / (mean + size))^size, up to a constant; a few lanes at a time, which then stay
+    // in the processor's registers through all the multiplications
+    for (product, mean) in likelihood
+        .chunks_exact_mut(STRIP)
+        .zip(mean.chunks_exact(STRIP))
+    {
+        let mut odds = [0.0; STRIP];
+        let mut none = [0.0; STRIP];
+        for i in 0..STRIP {
+            none[i] = size / (mean[i] + noise.stray + size);
+            odds[i] = 1.0 - none[i];
+        }
+        multiply_power(product, odds, count);
+        multiply_power(product, none, noise.size);
     }
-    multiply_power(likelihood, odds, count);
-    multiply_power(likelihood, none, noise.size);
 }
+
+const STRIP: usize = 8;
 
 /// Multiplies by a whole power, by squaring.
 #[inline(always)]
-fn multiply_power(product: &mut Lanes, mut base: Lanes, mut power: u32) {
+fn multiply_power(product: &mut [f64], mut base: [f64; STRIP], mut power: u32) {
     while power > 0 {
         if power & 1 == 1 {
-            for i in 0..WIDTH {
+            for i in 0..STRIP {
                 product[i] *= base[i];
             }
         }
-        for b in &mut base {
-            *b *= *b;
-        }
         power >>= 1;
+        if power > 0 {
+            for b in &mut base {
+                *b *= *b;
+            }
+        }
     }
 }
