@@ -47,7 +47,7 @@ reading-season-from = Season from the monthly means of { $place }.
 reading-season-assumed = No climate is known for its place: a usual season of its hemisphere is assumed.
 reading-full-crown = Live fronds of its full, fed crown
 reading-per-year = Fronds made a year at the reference place
-reading-value = { $n } (90% between { $range })
+reading-value = { $n } (90%: { $range })
 reading-before = Believed before the counts: { $n }
 reading-prior = Weights before the counts (assumed): { $list }.
 
@@ -109,10 +109,10 @@ outlook-uncut = If nothing is cut
 recovery-level = Hanging down to level again
 recovery-full = Full crown again
 recovery-frond-months = Leaf lost
-recovery-frond-months-value = { $n } frond-months (90% between { $low } and { $high })
+recovery-frond-months-value = { $n } frond-months (90%: { $low } to { $high })
 recovery-at-once = at once
 recovery-beyond = more than 10 years
-recovery-span = { $median } (90% between { $low } and { $high })
+recovery-span = { $median } (90%: { $low } to { $high })
 recovery-title = If the most that may be asked for came off
 asked-left = Live fronds left
 
