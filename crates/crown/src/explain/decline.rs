@@ -5,7 +5,7 @@
 //! by t, fronds made after the onset included, so that nothing lives at onset + D. Production falls to 0 over D.
 //! What would change it: a dated loss curve of a named wilt.
 
-use super::{OWN, Params, Window, YELLOW_DAYS_FED, between, settled};
+use super::{OWN, Params, Window, between, settled};
 use crate::lanes::{Lanes, WIDTH, lanes};
 use crate::life::LifeTable;
 use crate::track::{Crown, Span};
@@ -123,9 +123,7 @@ pub(crate) fn yellowing(
 ) -> Lanes {
     let (quiet, ill, share) = course(p, span, dt);
     let clock = lanes(|i| quiet[i] + ill[i]);
-    // those that age in their turn do so as quickly as on a fed palm; only the shed ones linger
-    let fed = 0.5 * (YELLOW_DAYS_FED.0 + YELLOW_DAYS_FED.1);
-    let aged = settled::deaths(life, p, crown, &lanes(|i| clock[i] * fed / dt[i]));
+    let aged = settled::yellowing_in_turn(life, p, crown, &clock, dt);
     lanes(|i| aged[i] + (crown.live[i] - aged[i]) * (1.0 - share[i]))
 }
 

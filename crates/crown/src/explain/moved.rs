@@ -5,7 +5,7 @@
 //! moved palm's crown browns); tau 25 to 70 d, lag 3 to 10 d, m0 0.2 to 0.8, T 180 to 540 d (all assumed).
 //! What would change it: dated counts of moved palms.
 
-use super::{OWN, Params, YELLOW_DAYS_FED, between, settled};
+use super::{OWN, Params, between, settled};
 use crate::draws::Points;
 use crate::lanes::{Lanes, WIDTH, lanes};
 use crate::life::LifeTable;
@@ -87,9 +87,7 @@ pub(crate) fn yellowing(
     dt: &Lanes,
 ) -> Lanes {
     let (clock, shed) = course(p, crown, span, dt);
-    // those that age in their turn do so as quickly as on a fed palm; only the shed ones linger
-    let fed = 0.5 * (YELLOW_DAYS_FED.0 + YELLOW_DAYS_FED.1);
-    let aged = settled::deaths(life, p, crown, &lanes(|i| clock[i] * fed / dt[i]));
+    let aged = settled::yellowing_in_turn(life, p, crown, &clock, dt);
     lanes(|i| aged[i] + shed[i])
 }
 

@@ -4,7 +4,7 @@
 //! When the clock advances by d the age ceiling A becomes A + d and live becomes F(A + d); deaths are the difference.
 //! What would change it: a measured spread of frond lives (the 10 % is assumed).
 
-use super::Params;
+use super::{Params, YELLOW_DAYS_FED};
 use crate::lanes::{Lanes, WIDTH, lanes};
 use crate::life::{LifeTable, NEVER_CUT};
 use crate::track::Crown;
@@ -17,6 +17,20 @@ pub(crate) fn deaths(life: &LifeTable, p: &Params, crown: &Crown, clock: &Lanes)
         let age = math::smaller(crown.age[i] + clock[i] * p.per_life[i], NEVER_CUT);
         clock[i] - (p.life[i] * life.live(age) - crown.live[i])
     })
+}
+
+/// Fronds yellowing because they age in their turn, on a palm that makes `clock` fronds in `dt` days: they do so as
+/// quickly as on a fed palm, however long the fronds linger that something else takes.
+#[inline(always)]
+pub(crate) fn yellowing_in_turn(
+    life: &LifeTable,
+    p: &Params,
+    crown: &Crown,
+    clock: &Lanes,
+    dt: &Lanes,
+) -> Lanes {
+    let fed = 0.5 * (YELLOW_DAYS_FED.0 + YELLOW_DAYS_FED.1);
+    deaths(life, p, crown, &lanes(|i| clock[i] * fed / dt[i]))
 }
 
 /// Moves the crowns by `clock` fronds each; returns the deaths.
