@@ -215,10 +215,13 @@ fn faults_of_rules_cautions_and_sources_are_caught() {
     caught("no-unit", rules, |_| rule("new_rule,a,b,9,,all,odgers_az"));
     caught("not-a-key", rules, |_| rule("New Rule,a,b,,,all,odgers_az"));
     caught("key-twice", safety, |t| {
-        format!("{}heat_water,a,b,,,,title8-3395\n", t.safety)
+        format!("{}heat_water,a,b,,,,,title8-3395\n", t.safety)
     });
     caught("stray-space", safety, |t| {
-        format!("{}new, a,b,,,,title8-3395\n", t.safety)
+        format!("{}new, a,b,,,,,title8-3395\n", t.safety)
+    });
+    caught("empty", safety, |t| {
+        format!("{}new,a,b,,,only here,,title8-3395\n", t.safety)
     });
     let source = |line: &str| format!("{}{line}\n", Tables::embedded().sources);
     caught("key-twice", "sources.csv", |_| source("enh732,,T,,,,,read"));

@@ -187,6 +187,21 @@ async fn lengths_follow_the_units_and_dates_the_language() {
     assert!(es.contains("Tronco 6,1 m") && es.contains("15 jun 2026"));
 }
 
+#[tokio::test]
+async fn cautions_are_in_the_readers_language_to_the_last_condition() {
+    let office = office(&register());
+    let (en, es) = (
+        page(&office, "/about", EN).await,
+        page(&office, "/about", ES).await,
+    );
+    let (plate, placa) = (
+        "the plate of the machine comes first",
+        "manda la placa de la máquina",
+    );
+    assert!(en.contains(plate) && !en.contains(placa));
+    assert!(es.contains(placa) && !es.contains(plate));
+}
+
 /// What the counts cannot tell changes the plan and stays in the form: storm, weevils, frost.
 #[tokio::test]
 async fn circumstances_change_the_plan_and_are_kept() {

@@ -50,16 +50,15 @@ fn caution(speaker: &Speaker, row: &SafetyRow) -> Caution {
         "unknown" => Some(speaker.say("common-unknown")),
         value => Some(format!("({})", format!("{value} {}", row.unit).trim())),
     };
+    let (text, condition) = match speaker.words().lang() {
+        Lang::Es => (&row.text_es, &row.condition_es),
+        Lang::En => (&row.text, &row.condition),
+    };
     Caution {
-        text: if speaker.words().lang() == Lang::Es {
-            &row.text_es
-        } else {
-            &row.text
-        }
-        .clone(),
+        text: text.clone(),
         figure,
         mark: speaker.basis(row.basis),
-        condition: row.condition.clone(),
+        condition: condition.clone(),
         sources: speaker.cite(&row.sources),
     }
 }

@@ -159,7 +159,17 @@ fn safety(text: &str, index: &SourceIndex, flaws: &mut Vec<Flaw>) -> Vec<SafetyR
         "safety.csv",
         headers::SAFETY,
         flaws,
-        |r, [key, text, text_es, value, unit, condition, sources]| {
+        |r,
+         [
+            key,
+            text,
+            text_es,
+            value,
+            unit,
+            condition,
+            condition_es,
+            sources,
+        ]| {
             let Some(o) = index.origin(r, sources) else {
                 return;
             };
@@ -171,6 +181,7 @@ fn safety(text: &str, index: &SourceIndex, flaws: &mut Vec<Flaw>) -> Vec<SafetyR
                 value: own(value),
                 unit: own(unit),
                 condition: own(condition),
+                condition_es: own(condition_es),
                 basis: o.basis,
                 sources: o.sources,
             });

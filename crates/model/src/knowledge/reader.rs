@@ -65,13 +65,14 @@ pub(super) mod headers {
         "applies_to",
         "sources",
     ];
-    pub const SAFETY: [&str; 7] = [
+    pub const SAFETY: [&str; 8] = [
         "key",
         "text",
         "text_es",
         "value",
         "unit",
         "condition",
+        "condition_es",
         "sources",
     ];
     pub const SOURCES: [&str; 8] = [

@@ -97,6 +97,8 @@ pub struct SafetyRow {
     pub unit: String,
     /// When it holds, and what about it is from memory.
     pub condition: String,
+    /// The same in Spanish.
+    pub condition_es: String,
     /// How it is known.
     pub basis: Basis,
     /// Where it comes from.

@@ -23,7 +23,7 @@ async fn show(reader: Reader) -> Markup {
                 li.caution {
                     p.words { (caution.text) @if let Some(figure) = &caution.figure { " " strong { (figure) } } }
                     @if let Some(mark) = &caution.mark { p.basis { (mark) } }
-                    @if !caution.condition.is_empty() { p.basis lang="en" { (caution.condition) } }
+                    @if !caution.condition.is_empty() { p.basis { (caution.condition) } }
                     @if !caution.sources.is_empty() {
                         details.why { summary { (reader.say("palm-sources")) } (said::sources(&caution.sources)) }
                     }

@@ -47,7 +47,10 @@ pub(super) fn safety(text: &str, flaws: &mut Vec<Flaw>) {
         "safety.csv",
         headers::SAFETY,
         flaws,
-        |r, [key, en, es, value, unit, ..]| {
+        |r, [key, en, es, value, unit, condition, condition_es, _]| {
+            if !condition.is_empty() {
+                said(r, "condition_es", condition_es);
+            }
             worded(r, &mut keys, [key, en, es, value, unit]);
         },
     );
