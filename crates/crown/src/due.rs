@@ -13,11 +13,9 @@ impl Reading {
     /// the last day on which no more than `limit` hang in three of four cases. Followed for two years.
     pub fn due(&self, tidy: u32, limit: u32) -> DueWindow {
         let days: Vec<Day> = (0..=STEPS).map(|s| self.as_of.plus(s * STEP)).collect();
-        let crowns = self.crowns(Cut::NONE, &days);
-        let hanging: Vec<[f64; 2]> = crowns
-            .iter()
-            .map(|crowns| weighted(self.weigh(|r, i| crowns[r].brown[i]), [0.50, 0.75]))
-            .collect();
+        let hanging: Vec<[f64; 2]> = self.walk(Cut::NONE, &days, |_, crowns| {
+            weighted(self.weigh(|r, i| crowns[r].brown[i]), [0.50, 0.75])
+        });
         let median: Vec<f64> = hanging.iter().map(|q| q[0]).collect();
         let upper: Vec<f64> = hanging.iter().map(|q| q[1]).collect();
         DueWindow {

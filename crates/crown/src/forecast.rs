@@ -16,15 +16,21 @@ impl Reading {
 
     /// The same for several days in ascending order; cheaper than one by one.
     pub fn forecasts(&self, cut: Cut, days: &[Day]) -> Vec<Forecast> {
-        let crowns = self.crowns(cut, days);
-        days.iter()
-            .zip(&crowns)
-            .map(|(day, crowns)| self.counted(crowns, *day))
-            .collect()
+        self.walk(cut, days, |day, crowns| self.counted(crowns, day))
     }
 
     /// All rows moved on to each of the days (ascending), after a cut on `as_of`.
     pub(crate) fn crowns(&self, cut: Cut, days: &[Day]) -> Vec<Vec<Crown>> {
+        self.walk(cut, days, |_, crowns| crowns.to_vec())
+    }
+
+    /// Moves all rows on from day to day (ascending), after a cut on `as_of`, and keeps what is seen on each.
+    pub(crate) fn walk<T>(
+        &self,
+        cut: Cut,
+        days: &[Day],
+        see: impl Fn(Day, &[Crown]) -> T,
+    ) -> Vec<T> {
         let mut now = 0.0;
         let mut crowns: Vec<Crown> = self.rows.iter().map(|row| after_cut(row, cut)).collect();
         let mut out = Vec::with_capacity(days.len());
@@ -34,7 +40,7 @@ impl Reading {
                 advance(row.kind, &self.line, &row.p, crown, now, then);
             }
             now = then;
-            out.push(crowns.clone());
+            out.push(see(*day, &crowns));
         }
         out
     }
