@@ -8,7 +8,7 @@ use model::{Climate, math};
 /// Dimensions of a point: five shared by all explanations, up to five of an explanation's own, one for counting noise.
 pub(crate) const DIMS: usize = 11;
 /// The dimension that carries counting noise of forecasts.
-pub(crate) const NOISE: usize = 10;
+pub(crate) const NOISE: usize = DIMS - 1;
 
 /// A row of points in standard normal coordinates, one row of lanes a dimension.
 pub(crate) type Points = [Lanes; DIMS];

@@ -1,7 +1,7 @@
 //! How long a cut crown needs.
 
 use crate::answer::{Cut, Recovery};
-use crate::lanes::{Lanes, WIDTH, lanes};
+use crate::lanes::{Lanes, lanes};
 use crate::quantile::weighted;
 use crate::reading::Reading;
 use model::Day;
@@ -72,5 +72,3 @@ impl Reading {
         levels.map(|level| (level <= share).then(|| weighted(reached.clone(), [level / share])[0]))
     }
 }
-
-const _: () = assert!(WIDTH > 0);

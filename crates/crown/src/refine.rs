@@ -6,7 +6,7 @@
 
 use crate::answer::Explanation;
 use crate::case::StemCase;
-use crate::draws::{DIMS, NOISE, Points, Sampler};
+use crate::draws::{DIMS, Points, Sampler};
 use crate::explain::{Params, dimensions};
 use crate::lanes::{Lanes, WIDTH};
 use crate::track::Timeline;
@@ -307,5 +307,3 @@ pub(crate) type Point = [f64; DIMS];
 pub(crate) fn point(row: &Points, lane: usize) -> Point {
     std::array::from_fn(|d| row[d][lane])
 }
-
-const _: () = assert!(NOISE == DIMS - 1);
