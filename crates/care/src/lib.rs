@@ -5,8 +5,10 @@
 
 pub mod case;
 pub mod cautions;
+pub mod clean;
 pub mod decide;
 pub mod facts;
+pub mod judge;
 pub mod method;
 pub mod plan;
 pub mod rule;

@@ -5,6 +5,7 @@
 
 mod check;
 mod facts;
+mod ills;
 mod load;
 mod names;
 mod origin;
@@ -15,6 +16,10 @@ mod tables;
 mod traits;
 
 pub use check::check;
+pub use ills::{
+    CleanerRow, Course, DayRange, DisagreementRow, DisorderRow, Family, HoldKind, Host, HostKind,
+    Part, SignLink, SignRow, Spread, Strength, Texts, WeightRow, Works,
+};
 pub use names::Named;
 pub use reader::Flaw;
 pub use rows::{Genus, HowSeen, Place, RuleRow, SafetyRow, Source, Synonym};

@@ -2,6 +2,7 @@
 //!
 //! Pure: no IO, no clock, no randomness, no language. Everything here compiles for a browser as it stands.
 
+pub mod blade;
 pub mod climate;
 pub mod day;
 pub mod entry;
@@ -14,6 +15,7 @@ pub mod species;
 pub mod state;
 pub mod units;
 
+pub use blade::{Bath, Blade, BladeId, BladeKind, Cleaning, CutMade, TakenOff};
 pub use climate::Climate;
 pub use day::{Day, Moment};
 pub use entry::{Body, Entry, EntryId};

@@ -4,20 +4,22 @@ use cargo_metadata::{DependencyKind, MetadataCommand, Package};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Crate, and the workspace crates it may use in what it ships.
-const MAY_USE: [(&str, &[&str]); 9] = [
+const MAY_USE: [(&str, &[&str]); 10] = [
     ("model", &[]),
     ("crown", &["model"]),
     ("care", &["model", "crown"]),
+    ("trace", &["model"]),
     ("ledger", &["model"]),
     ("ledger-sqlite", &["model", "ledger"]),
-    ("desk", &["model", "crown", "care", "ledger"]),
-    ("web", &["model", "crown", "care", "ledger", "desk"]),
+    ("desk", &["model", "crown", "care", "trace", "ledger"]),
+    ("web", &["model", "crown", "care", "trace", "ledger", "desk"]),
     (
         "cli",
         &[
             "model",
             "crown",
             "care",
+            "trace",
             "ledger",
             "ledger-sqlite",
             "desk",
@@ -28,7 +30,7 @@ const MAY_USE: [(&str, &[&str]); 9] = [
 ];
 
 /// Crates from outside that a pure crate may use: none of them does IO, tells time or draws lots by itself.
-const PURE: [&str; 3] = ["model", "crown", "care"];
+const PURE: [&str; 4] = ["model", "crown", "care", "trace"];
 const PURE_MAY_USE: [&str; 6] = ["csv", "jiff", "libm", "sobol_burley", "strsim", "uuid"];
 
 fn packages() -> BTreeMap<String, Package> {
