@@ -116,6 +116,8 @@ pub struct Inspection {
     pub clock_right: Option<Clock>,
     /// Keys of signs seen.
     pub signs: Vec<String>,
+    /// Keys of signs looked for and not there. A sign in neither list was not looked for.
+    pub absent: Vec<String>,
     /// Free words.
     pub notes: String,
     /// Columns of an imported file that this version does not know.
@@ -137,6 +139,7 @@ impl Inspection {
             clock_left: None,
             clock_right: None,
             signs: Vec::new(),
+            absent: Vec::new(),
             notes: String::new(),
             extra: BTreeMap::new(),
         }

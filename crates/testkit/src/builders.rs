@@ -110,6 +110,10 @@ pub trait InspectionWith: Sized {
     fn sign(self, key: &str) -> Inspection {
         self.with(|i| i.signs.push(key.into()))
     }
+    /// One more sign that was looked for and is not there.
+    fn absent(self, key: &str) -> Inspection {
+        self.with(|i| i.absent.push(key.into()))
+    }
 }
 
 impl InspectionWith for Inspection {

@@ -21,13 +21,13 @@ fn yard(palms: &str, inspections: &str) -> Yard<'static> {
 
 const PALMS: &str =
     "tag,species,stems\nA,Sabal palmetto,1\nB,Phoenix reclinata,3\nC,Syagrus romanzofiana,1\n";
-const LOOKS: &str = "tag,stem,date,green,yellowing,brown,removed_brown,spear,signs\n\
-    B,2,2026-04-01,20,1,2,2,down,one-sided\n\
-    A,1,2026-04-01,30,1,3,,firm,\n\
-    B,1,2026-04-01,22,0,1,1,leaning,\n\
-    A,1,2026-01-05,31,1,0,,down,\n\
-    B,2,2025-12-01,21,,3,3,,\n\
-    A,1,2026-08-01,30,1,3,,,\n";
+const LOOKS: &str = "tag,stem,date,green,yellowing,brown,removed_brown,spear,signs,absent\n\
+    B,2,2026-04-01,20,1,2,2,down,one-sided,\n\
+    A,1,2026-04-01,30,1,3,,firm,,\n\
+    B,1,2026-04-01,22,0,1,1,leaning,,conk;nest\n\
+    A,1,2026-01-05,31,1,0,,down,,\n\
+    B,2,2025-12-01,21,,3,3,,,\n\
+    A,1,2026-08-01,30,1,3,,,,\n";
 
 #[test]
 fn a_look_keeps_every_number() {
@@ -65,6 +65,7 @@ fn inspections_in_any_order_come_out_by_stem_and_date() {
     assert_eq!(seen(1), ["1 2026-04-01", "2 2025-12-01", "2 2026-04-01"]);
     assert_eq!(seen(2), [""; 0]);
     assert_eq!(yard.inspections(1)[2].signs, ["one-sided"]);
+    assert_eq!(yard.inspections(1)[0].absent, ["conk", "nest"]);
 }
 
 #[test]

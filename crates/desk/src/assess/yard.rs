@@ -72,6 +72,13 @@ pub struct Gather<'k> {
     kind_at: HashMap<String, u32>,
 }
 
+/// Signs of one look.
+#[derive(Clone, Default)]
+struct Signs {
+    seen: Vec<String>,
+    absent: Vec<String>,
+}
+
 /// Palms in the order they came, each with its inspections by stem and date.
 pub struct Yard<'k> {
     knowledge: &'k Knowledge,
@@ -79,7 +86,7 @@ pub struct Yard<'k> {
     kind_of: Vec<u32>,
     kinds: Vec<Kind<'k>>,
     looks: Vec<Look>,
-    signs: HashMap<(u32, u16, Day), Vec<String>>,
+    signs: HashMap<(u32, u16, Day), Signs>,
     starts: Vec<u32>,
     climates: BTreeMap<String, Climate>,
 }
@@ -121,10 +128,10 @@ impl<'k> Gather<'k> {
     /// One more inspection of the palm with this index.
     pub fn inspection(&mut self, palm: u32, inspection: Inspection) {
         self.yard.looks.push(Look::pack(palm, &inspection));
-        if !inspection.signs.is_empty() {
-            self.yard
-                .signs
-                .insert((palm, inspection.stem, inspection.date), inspection.signs);
+        let (seen, absent) = (inspection.signs, inspection.absent);
+        if !seen.is_empty() || !absent.is_empty() {
+            let of = (palm, inspection.stem, inspection.date);
+            self.yard.signs.insert(of, Signs { seen, absent });
         }
     }
 
@@ -195,9 +202,13 @@ impl<'k> Yard<'k> {
         };
         looks
             .iter()
-            .map(|l| Inspection {
-                signs: signs(l),
-                ..l.unpack()
+            .map(|l| {
+                let Signs { seen, absent } = signs(l);
+                Inspection {
+                    signs: seen,
+                    absent,
+                    ..l.unpack()
+                }
             })
             .collect()
     }

@@ -25,7 +25,7 @@ const PALM_COLUMNS: [&str; 15] = [
     "fronds_per_year",
 ];
 
-const INSPECTION_COLUMNS: [&str; 15] = [
+const INSPECTION_COLUMNS: [&str; 16] = [
     "tag",
     "stem",
     "date",
@@ -40,6 +40,7 @@ const INSPECTION_COLUMNS: [&str; 15] = [
     "clock_left",
     "clock_right",
     "signs",
+    "absent",
     "notes",
 ];
 
@@ -106,7 +107,7 @@ pub fn inspections(state: &State, out: impl Write) -> Result<u64, Error> {
     Ok(rows)
 }
 
-fn inspection_cells(tag: &str, i: &Inspection) -> [String; 15] {
+fn inspection_cells(tag: &str, i: &Inspection) -> [String; 16] {
     let clock = |c: Option<Clock>| number(c.map(|c| c.0));
     [
         tag.to_owned(),
@@ -123,6 +124,7 @@ fn inspection_cells(tag: &str, i: &Inspection) -> [String; 15] {
         clock(i.clock_left),
         clock(i.clock_right),
         i.signs.join(";"),
+        i.absent.join(";"),
         i.notes.clone(),
     ]
 }

@@ -10,9 +10,9 @@ A-1,Sabal palmetto,,1,,2026-02-20,,,,,,,,,
 ";
 
 const LOOKS: &str = "\
-tag,stem,date,green,yellowing,brown,new_leaves,removed_green,removed_yellowing,removed_brown,spear,clock_left,clock_right,signs,notes,Wind
-A-2,3,2026-03-01,20,,0,2,,,0,leaning,8.75,12,tip-burn;one-sided,gusts,4
-A-1,1,2026-03-02,,,,,,,,,,,,,
+tag,stem,date,green,yellowing,brown,new_leaves,removed_green,removed_yellowing,removed_brown,spear,clock_left,clock_right,signs,absent,notes,Wind
+A-2,3,2026-03-01,20,,0,2,,,0,leaning,8.75,12,tip-burn;one-sided,conk;nest,gusts,4
+A-1,1,2026-03-02,,,,,,,,,,,,,,
 ";
 
 fn register() -> State {

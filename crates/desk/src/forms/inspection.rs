@@ -42,6 +42,7 @@ pub fn inspection(typed: &Typed, about: About) -> Result<Inspection, Vec<Trouble
     look.notes = fields.text("notes");
     if let Some(before) = about.correcting {
         look.signs = before.signs.clone();
+        look.absent = before.absent.clone();
         look.extra = before.extra.clone();
     }
     more_taken_than_counted(&mut fields, &look);
@@ -154,7 +155,7 @@ fn nothing_noted(fields: &mut Fields, look: &Inspection, typed: &Typed) {
         "removed_brown",
     ]);
     let seen = typed.any(&["spear", "clock_left", "clock_right", "notes"]);
-    if !counted && !seen && look.signs.is_empty() {
+    if !counted && !seen && look.signs.is_empty() && look.absent.is_empty() {
         fields.refuse("", "form-nothing-noted");
     }
 }

@@ -21,6 +21,7 @@ const LAYOUT: Layout = Layout {
         "clock_left",
         "clock_right",
         "signs",
+        "absent",
         "notes",
     ],
 };
@@ -54,6 +55,7 @@ struct Columns {
     clock_left: Col,
     clock_right: Col,
     signs: Col,
+    absent: Col,
     notes: Col,
 }
 
@@ -74,6 +76,7 @@ impl Columns {
             clock_left: table.column("clock_left"),
             clock_right: table.column("clock_right"),
             signs: table.column("signs"),
+            absent: table.column("absent"),
             notes: table.column("notes"),
         }
     }
@@ -193,6 +196,7 @@ impl<'k, R: Read> InspectionReader<'k, R> {
             clock_left: cells::clock(c.clock_left, t.cell(c.clock_left), Side::Left)?,
             clock_right: cells::clock(c.clock_right, t.cell(c.clock_right), Side::Right)?,
             signs: signs(&cells::text(c.signs, t.cell(c.signs))?),
+            absent: signs(&cells::text(c.absent, t.cell(c.absent))?),
             notes: cells::text(c.notes, t.cell(c.notes))?,
             extra: t.extra(),
             ..Inspection::blank(stem, date)

@@ -272,8 +272,8 @@ fn what_is_written_is_what_is_read() {
 
 #[test]
 fn an_inspection_row_is_read_in_full() {
-    let file = "date;tag;stem;green;yellowing;brown;new_leaves;removed_brown;spear;clock_left;clock_right;signs;notes\n\
-                2026-03-02;B;2;30;;0;4;0;Leaning;8.75;12;\"tip-burn; ;one-sided\";windy\n";
+    let file = "date;tag;stem;green;yellowing;brown;new_leaves;removed_brown;spear;clock_left;clock_right;signs;absent;notes\n\
+                2026-03-02;B;2;30;;0;4;0;Leaning;8.75;12;\"tip-burn; ;one-sided\";\" conk;;nest \";windy\n";
     let known = known();
     let mut reader = InspectionReader::open(file.as_bytes(), &known).unwrap();
     let row = reader.next().unwrap().unwrap();
@@ -292,9 +292,10 @@ fn an_inspection_row_is_read_in_full() {
         (Some(Spear::Leaning), Clock::new(8.75), Clock::new(12.0))
     );
     assert_eq!(
-        (i.signs.as_slice(), i.notes.as_str()),
+        (&i.signs[..], &i.absent[..], i.notes.as_str()),
         (
             &["tip-burn".to_owned(), "one-sided".to_owned()][..],
+            &["conk".to_owned(), "nest".to_owned()][..],
             "windy"
         )
     );

@@ -9,8 +9,12 @@ use serde::{Deserialize, Serialize, de::DeserializeOwned};
 use std::collections::BTreeMap;
 use uuid::Uuid;
 
-/// Version that this program writes, of every kind.
+/// Version that this program writes, of every kind but those it says otherwise of.
 const VERSION: u32 = 1;
+
+/// Version of an inspection that tells which signs were not there. One that does not is written as [`VERSION`], so that
+/// older programs still read it.
+const INSPECTION_WITH_ABSENT: u32 = 2;
 
 /// Kind, version and JSON text of a body.
 pub(super) fn encode(body: &Body) -> (String, u32, String) {
@@ -29,6 +33,15 @@ pub(super) fn encode(body: &Body) -> (String, u32, String) {
             json(&PalmRemovedV1 {
                 palm: palm.0,
                 why: why.clone(),
+            }),
+        ),
+        Body::Inspected { palm, inspection } if !inspection.absent.is_empty() => (
+            "inspection".to_owned(),
+            INSPECTION_WITH_ABSENT,
+            json(&InspectedV2 {
+                palm: palm.0,
+                look: InspectionV1::of(inspection),
+                absent: inspection.absent.clone(),
             }),
         ),
         Body::Inspected { palm, inspection } => known(
@@ -80,10 +93,10 @@ pub(super) fn encode(body: &Body) -> (String, u32, String) {
 
 /// The body of a kind, version and JSON text; unknown if any of it is not understood.
 pub(super) fn decode(kind: &str, version: u32, json: &str) -> Body {
-    let known = if version == VERSION {
-        decode_v1(kind, json)
-    } else {
-        None
+    let known = match (kind, version) {
+        (_, VERSION) => decode_v1(kind, json),
+        ("inspection", INSPECTION_WITH_ABSENT) => inspected_v2(json),
+        _ => None,
     };
     known.unwrap_or_else(|| Body::Unknown {
         kind: kind.to_owned(),
@@ -148,6 +161,18 @@ fn decode_v1(kind: &str, json: &str) -> Option<Body> {
             why: parse::<WithdrawnV1>(json)?.why,
         },
         _ => return None,
+    })
+}
+
+fn inspected_v2(json: &str) -> Option<Body> {
+    let body: InspectedV2 = parse(json)?;
+    let look = body.look.inspection()?;
+    Some(Body::Inspected {
+        palm: PalmId(body.palm),
+        inspection: Inspection {
+            absent: body.absent,
+            ..look
+        },
     })
 }
 
@@ -320,6 +345,7 @@ impl InspectionV1 {
             clock_left: clock(self.clock_left)?,
             clock_right: clock(self.clock_right)?,
             signs: self.signs,
+            absent: Vec::new(),
             notes: self.notes,
             extra: self.extra,
         })
@@ -346,6 +372,15 @@ struct PalmRemovedV1 {
 struct InspectedV1 {
     palm: Uuid,
     look: InspectionV1,
+}
+
+/// [`InspectedV1`] with the signs looked for and not there.
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct InspectedV2 {
+    palm: Uuid,
+    look: InspectionV1,
+    absent: Vec<String>,
 }
 
 #[derive(Serialize, Deserialize)]

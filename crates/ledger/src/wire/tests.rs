@@ -69,7 +69,12 @@ fn a_look() -> impl Strategy<Value = Inspection> {
         count(),
         count(),
     );
-    let rest = (vec(".*", 0..3), ".*", btree_map(".*", ".*", 0..3));
+    let rest = (
+        vec(".*", 0..3),
+        vec(".*", 0..3),
+        ".*",
+        btree_map(".*", ".*", 0..3),
+    );
     (
         any::<u16>(),
         -200_000i32..200_000,
@@ -80,24 +85,27 @@ fn a_look() -> impl Strategy<Value = Inspection> {
         rest,
     )
         .prop_map(
-            |(stem, date, c, spear, clock_left, clock_right, (signs, notes, extra))| Inspection {
-                stem,
-                date: Day(date),
-                green: c.0,
-                yellowing: c.1,
-                brown: c.2,
-                new_leaves: c.3,
-                removed: Removed {
-                    green: c.4,
-                    yellowing: c.5,
-                    brown: c.6,
-                },
-                spear,
-                clock_left,
-                clock_right,
-                signs,
-                notes,
-                extra,
+            |(stem, date, c, spear, clock_left, clock_right, (signs, absent, notes, extra))| {
+                Inspection {
+                    stem,
+                    date: Day(date),
+                    green: c.0,
+                    yellowing: c.1,
+                    brown: c.2,
+                    new_leaves: c.3,
+                    removed: Removed {
+                        green: c.4,
+                        yellowing: c.5,
+                        brown: c.6,
+                    },
+                    spear,
+                    clock_left,
+                    clock_right,
+                    signs,
+                    absent,
+                    notes,
+                    extra,
+                }
             },
         )
 }
@@ -178,7 +186,12 @@ fn record(kind: &str, version: u32, body: &str) -> Record {
 fn what_is_not_understood_is_kept_as_it_came() {
     for (kind, version, body) in [
         ("lab-sample", 1, r#"{"a":1}"#),
-        ("inspection", 2, r#"{"palm":"x","petals":3}"#),
+        ("inspection", 3, r#"{"palm":"x","petals":3}"#),
+        (
+            "inspection",
+            2,
+            r#"{"palm":"00000000-0000-0000-0000-000000000000","look":{"stem":1,"date":"2026-02-03"}}"#,
+        ),
         ("withdrawn", 1, r#"{"why":"x","later":true}"#),
         ("withdrawn", 1, r#"{"why":5}"#),
         (
@@ -200,6 +213,35 @@ fn what_is_not_understood_is_kept_as_it_came() {
             Record::from_line(&line).unwrap().says_the_same(&came),
             "{line}"
         );
+    }
+}
+
+/// An older program must see that it does not understand; what tells nothing new it must go on reading.
+#[test]
+fn an_inspection_is_of_version_two_only_where_it_tells_what_was_not_there() {
+    let look = |absent: &[&str]| Inspection {
+        signs: vec!["a".into()],
+        absent: absent.iter().map(|s| (*s).to_owned()).collect(),
+        ..Inspection::blank(1, Day::parse("2026-03-02").unwrap())
+    };
+    let palm = PalmId(Uuid::nil());
+    for (absent, version, body) in [
+        (
+            &[][..],
+            1,
+            r#"{"palm":"00000000-0000-0000-0000-000000000000","look":{"stem":1,"date":"2026-03-02","signs":["a"]}}"#,
+        ),
+        (
+            &["b", "c"],
+            2,
+            r#"{"palm":"00000000-0000-0000-0000-000000000000","look":{"stem":1,"date":"2026-03-02","signs":["a"]},"absent":["b","c"]}"#,
+        ),
+    ] {
+        let came = record("inspection", version, body);
+        let entry = came.to_entry();
+        let inspection = look(absent);
+        assert_eq!(entry.body, Body::Inspected { palm, inspection });
+        assert_eq!(Record::from_entry(&entry).unwrap(), came);
     }
 }
 

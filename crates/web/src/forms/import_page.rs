@@ -40,7 +40,7 @@ pub fn blank(reader: &Reader, trouble: Option<&str>) -> Markup {
             p { (reader.say("forms-import-columns-palms")) }
             p.file-columns { "tag, species, site, stems, planted_on, moved_on, last_cleaned_on, trunk_height_m, lat, lon, over, wires_m, full_crown, fronds_per_year, notes" }
             p { (reader.say("forms-import-columns-inspections")) }
-            p.file-columns { "tag, stem, date, green, yellowing, brown, new_leaves, removed_green, removed_yellowing, removed_brown, spear, clock_left, clock_right, signs, notes" }
+            p.file-columns { "tag, stem, date, green, yellowing, brown, new_leaves, removed_green, removed_yellowing, removed_brown, spear, clock_left, clock_right, signs, absent, notes" }
             p.hint { (reader.say("forms-import-columns-hint")) }
         }
     };

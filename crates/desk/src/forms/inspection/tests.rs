@@ -190,6 +190,7 @@ fn what_may_be_meant_is_asked_once() {
 fn correcting_a_look_is_no_second_look_and_keeps_what_the_form_does_not_show() {
     let mut before = counted("2026-03-01", 22);
     before.signs = vec!["tips-brown".into()];
+    before.absent = vec!["conk".into()];
     before.extra.insert("inspector".into(), "north crew".into());
     let record = record(vec![before.clone()]);
     let about = About {
@@ -199,7 +200,7 @@ fn correcting_a_look_is_no_second_look_and_keeps_what_the_form_does_not_show() {
     };
     let after = inspection(&Typed::of([("date", "2026-03-01"), ("green", "23")]), about).unwrap();
     assert_eq!(
-        (after.green, &after.signs, &after.extra),
-        (Some(23), &before.signs, &before.extra)
+        (after.green, &after.signs, &after.absent, &after.extra),
+        (Some(23), &before.signs, &before.absent, &before.extra)
     );
 }
