@@ -5,6 +5,7 @@ pub mod demo;
 pub mod export;
 pub mod forms;
 pub mod intake;
+pub mod judging;
 pub mod measure;
 pub mod office;
 pub mod views;

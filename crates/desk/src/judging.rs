@@ -1,0 +1,11 @@
+//! Judgements: what ails a palm, from what was seen on it.
+//!
+//! `care::judge` weighs; here is what it is told. [`Told`] is its evidence with everything owned, made from a registered
+//! palm ([`Told::of_record`]) or from a row of a file.
+
+mod told;
+
+pub use told::{LOOKS_WITHIN_DAYS, Told};
+
+#[cfg(test)]
+mod tests;
