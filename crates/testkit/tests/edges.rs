@@ -4,7 +4,7 @@ use cargo_metadata::{DependencyKind, MetadataCommand, Package};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Crate, and the workspace crates it may use in what it ships.
-const MAY_USE: [(&str, &[&str]); 10] = [
+const MAY_USE: [(&str, &[&str]); 11] = [
     ("model", &[]),
     ("crown", &["model"]),
     ("care", &["model", "crown"]),
@@ -12,7 +12,11 @@ const MAY_USE: [(&str, &[&str]); 10] = [
     ("ledger", &["model"]),
     ("ledger-sqlite", &["model", "ledger"]),
     ("desk", &["model", "crown", "care", "trace", "ledger"]),
-    ("web", &["model", "crown", "care", "trace", "ledger", "desk"]),
+    ("paper", &["model", "crown", "care", "trace", "desk"]),
+    (
+        "web",
+        &["model", "crown", "care", "trace", "ledger", "desk", "paper"],
+    ),
     (
         "cli",
         &[
@@ -23,6 +27,7 @@ const MAY_USE: [(&str, &[&str]); 10] = [
             "ledger",
             "ledger-sqlite",
             "desk",
+            "paper",
             "web",
         ],
     ),

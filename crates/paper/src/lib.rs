@@ -1,0 +1,1 @@
+//! Sheets of paper: what pages show, as PDF.
