@@ -24,6 +24,7 @@ mod record;
 mod records;
 mod refusal;
 mod refused_file;
+mod signs;
 mod table;
 
 pub use climate::{ClimateReader, ClimateRow, climates};
@@ -35,6 +36,7 @@ pub use record::{Fate, Importing};
 pub use records::{MAX_COLUMNS, MAX_RECORD};
 pub use refusal::{Fault, Refusal, Row, Scope};
 pub use refused_file::RefusedFile;
+pub use signs::{SignsReader, SignsRow};
 
 use model::Finding;
 

@@ -238,7 +238,8 @@ fn spear(col: Col, cell: &str) -> Result<Option<Spear>, Fault> {
     })
 }
 
-fn signs(cell: &str) -> Vec<String> {
+/// Keys with `;` between.
+pub(super) fn signs(cell: &str) -> Vec<String> {
     cell.split(';')
         .map(str::trim)
         .filter(|s| !s.is_empty())

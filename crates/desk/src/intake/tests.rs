@@ -373,3 +373,52 @@ fn refused_rows_can_be_mended_and_read_again() {
     assert_eq!((rows[0].stems, rows[1].stems), (2, 1));
     assert!(rows.iter().all(|p| p.extra.is_empty()));
 }
+
+#[test]
+fn a_row_of_signs_is_read_in_full() {
+    let file = "Tag,species,moved_on,planted_on,date,signs,absent,frost_on,storm_on,lat,crew\n\
+                A,Sabal palmetto,2026-03-02,2026-03-04,2026-04-20,a; ;b,c;,2026-01-05,2025-09-28,-27.5,north\n\
+                A,,,,,,,,,,\n";
+    let mut reader = SignsReader::open(file.as_bytes()).unwrap();
+    let rows: Vec<_> = reader.by_ref().map(|row| row.unwrap().value).collect();
+    let day = |text: &str| Day::parse(text);
+    let keys = |keys: &[&str]| keys.iter().map(|k| (*k).to_owned()).collect::<Vec<_>>();
+    assert_eq!(
+        rows[0],
+        SignsRow {
+            tag: "A".into(),
+            species: "Sabal palmetto".into(),
+            signs: keys(&["a", "b"]),
+            absent: keys(&["c"]),
+            date: day("2026-04-20"),
+            moved_on: day("2026-03-02"),
+            planted_on: day("2026-03-04"),
+            frost_on: day("2026-01-05"),
+            storm_on: day("2025-09-28"),
+            lat: Some(-27.5),
+        }
+    );
+    let (tag, none) = (rows[1].tag.as_str(), &rows[1]);
+    assert_eq!(tag, "A", "a palm may be looked at more than once");
+    assert!(none.signs.is_empty() && none.date.is_none() && none.lat.is_none());
+    let codes: Vec<_> = reader.remarks().iter().map(|f| f.code).collect();
+    assert_eq!(codes, ["intake-unknown-column"]);
+}
+
+#[test]
+fn bad_rows_of_signs_are_refused() {
+    let today = Day::parse("2026-05-01").unwrap();
+    for (row, expected) in [
+        (",Sabal palmetto,a,2026-04-20,27", "2 tag intake-no-tag"),
+        ("A,x,a,2026-05-02,27", "2 date intake-date-in-future"),
+        ("A,x,a,20.4.26,27", "2 date intake-bad-date-offer"),
+        ("A,x,a,2026-04-20,97", "2 lat intake-out-of-range"),
+        ("A,x,a,2026-04-20", "2  intake-too-few-cells"),
+    ] {
+        let file = format!("tag,species,signs,date,lat\n{row}\n");
+        let reader = SignsReader::open(file.as_bytes());
+        assert_eq!(first(reader.map(|r| r.not_after(today))), expected, "{row}");
+    }
+    let reader = SignsReader::open("tag,species,sings\n".as_bytes());
+    assert_eq!(first(reader), "1 signs intake-missing-columns-near");
+}
