@@ -14,7 +14,7 @@ mod yard;
 
 pub use answer::{Ask, NEEDS_A_PERSON, PalmAnswer, StemAnswer, answer};
 pub use plans::{Visit, asked_for, plans};
-pub use run::each;
+pub use run::{each, in_order};
 pub use table::{FORECAST_COLUMNS, READINGS_COLUMNS, forecast_rows, quantities, readings_rows};
 pub use yard::{Gather, Kind, Yard, stem_cases};
 

@@ -15,7 +15,7 @@ const DRAWS: usize = 1024;
 pub fn each<T: Send, E>(
     count: usize,
     work: impl Fn(usize, &mut Sampler) -> T + Sync,
-    mut take: impl FnMut(T) -> Result<(), E>,
+    take: impl FnMut(T) -> Result<(), E>,
 ) -> Result<(), E> {
     // one sampler a thread: making one costs more than reading a palm
     let samplers: Vec<Mutex<Sampler>> = (0..rayon::current_num_threads())
@@ -28,10 +28,19 @@ pub fn each<T: Send, E>(
             .unwrap_or_else(|broken| broken.into_inner());
         work(index, &mut sampler)
     };
+    in_order(count, one, take)
+}
+
+/// The same for work that needs no sampler.
+pub fn in_order<T: Send, E>(
+    count: usize,
+    work: impl Fn(usize) -> T + Sync,
+    mut take: impl FnMut(T) -> Result<(), E>,
+) -> Result<(), E> {
     let mut from = 0;
     while from < count {
         let to = (from + BATCH).min(count);
-        let done: Vec<T> = (from..to).into_par_iter().map(one).collect();
+        let done: Vec<T> = (from..to).into_par_iter().map(&work).collect();
         done.into_iter().try_for_each(&mut take)?;
         from = to;
     }
