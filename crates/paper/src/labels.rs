@@ -86,6 +86,8 @@ struct Set {
     tag: String,
     lines: Vec<String>,
     address: String,
+    /// The address as people write it.
+    shown: String,
     code: String,
 }
 
@@ -112,6 +114,10 @@ fn set(base: &str, label: &Label) -> Result<Set, Error> {
     Ok(Set {
         tag: label.tag.clone(),
         lines: label.lines.clone(),
+        shown: address
+            .split_once("://")
+            .map_or("", |(_, rest)| rest)
+            .to_owned(),
         address,
         code,
     })

@@ -4,13 +4,16 @@
 //! a library; it sees the template, the data and our fonts, and nothing else: no file, no network, no clock. The same
 //! data give the same bytes.
 
+mod clauses;
 mod error;
 mod fonts;
 mod labels;
 mod leaf;
 mod press;
 mod qr;
+mod refs;
 
+pub use clauses::clauses;
 pub use error::Error;
 pub use labels::{Label, labels};
 pub use leaf::{Leaf, Size};

@@ -31,21 +31,10 @@ pub(crate) fn text_of(pdf: &Pdf) -> String {
 /// A page as pixels.
 pub(crate) struct Picture {
     width: usize,
-    height: usize,
     grey: Vec<u8>,
 }
 
 impl Picture {
-    /// Pixels across.
-    pub fn width(&self) -> usize {
-        self.width
-    }
-
-    /// Pixels down.
-    pub fn height(&self) -> usize {
-        self.height
-    }
-
     /// Brightness of one.
     pub fn grey(&self, x: usize, y: usize) -> u8 {
         self.grey[y * self.width + x]
@@ -62,7 +51,6 @@ pub(crate) fn pictures(document: &PagedDocument, scale: f64) -> Vec<Picture> {
         let map = typst_render::render(page, &options);
         Picture {
             width: map.width() as usize,
-            height: map.height() as usize,
             grey: map
                 .pixels()
                 .iter()
