@@ -54,6 +54,8 @@ struct Section {
 #[derive(Serialize)]
 struct Clause {
     text: String,
+    /// The figure and when it holds, where the text leaves them out.
+    figure: Option<String>,
     numbers: Vec<usize>,
     mark: Option<String>,
     /// What another source says.
@@ -97,9 +99,9 @@ fn sheet(leaf: &Leaf) -> Sheet {
         log: Log {
             title: leaf.say("clauses-log-title"),
             heads: say(&outline::LOG),
-            rows: 12,
+            rows: 14,
         },
-        signatures: say(&["clauses-keeper", "clauses-firm"]),
+        signatures: say(&["clauses-sign-keeper", "clauses-sign-firm"]),
         signature: leaf.say("clauses-signature"),
         sources: leaf.say("sheet-sources"),
         works: writer.refs.works(&writer.speaker),
@@ -124,17 +126,14 @@ impl Writer<'_> {
 
     fn clause(&mut self, item: &Item) -> Clause {
         match item {
-            Item::Own(code) => Clause {
-                text: self.leaf.say(code),
-                numbers: Vec::new(),
-                mark: None,
-                otherwise: Vec::new(),
-            },
+            Item::Own(code) => self.said(self.leaf.say(code), None, Basis::Published, &[]),
             Item::Row(key) => self.row(key),
-            Item::Stricter(key, others) => Clause {
-                otherwise: others.iter().map(|other| self.row(other)).collect(),
-                ..self.row(key)
-            },
+            Item::Stricter(key, others) => {
+                // the clause takes its numbers before those that differ
+                let mut clause = self.row(key);
+                clause.otherwise = others.iter().map(|other| self.row(other)).collect();
+                clause
+            }
         }
     }
 
@@ -142,25 +141,52 @@ impl Writer<'_> {
     fn row(&mut self, key: &str) -> Clause {
         let knowledge = self.speaker.knowledge;
         let es = self.leaf.measure.words.lang() == Lang::Es;
-        let pick = |en: &'static str, es_text: &'static str| if es { es_text } else { en };
         if let Some(rule) = knowledge.rule(key) {
-            return self.said(pick(&rule.text, &rule.text_es), rule.basis, &rule.sources);
+            let text = if es { &rule.text_es } else { &rule.text };
+            return self.said(text.clone(), None, rule.basis, &rule.sources);
         }
-        match knowledge.safety(key) {
-            Some(row) => self.said(pick(&row.text, &row.text_es), row.basis, &row.sources),
+        let Some(row) = knowledge.safety(key) else {
             // a row that went away shows its key: seen, and refused by a test
-            None => self.said(key, Basis::Assumed, &[]),
-        }
+            return self.said(key.to_owned(), None, Basis::Assumed, &[]);
+        };
+        let (text, condition) = if es {
+            (&row.text_es, &row.condition_es)
+        } else {
+            (&row.text, &row.condition)
+        };
+        let figure = figure(text, &row.value, &row.unit, condition);
+        self.said(text.clone(), figure, row.basis, &row.sources)
     }
 
-    fn said(&mut self, text: &str, basis: Basis, sources: &[SourceKey]) -> Clause {
+    fn said(
+        &mut self,
+        text: String,
+        figure: Option<String>,
+        basis: Basis,
+        sources: &[SourceKey],
+    ) -> Clause {
         Clause {
-            text: text.to_owned(),
+            text,
+            figure,
             numbers: self.refs.numbers(sources),
             mark: self.speaker.basis(basis),
             otherwise: Vec::new(),
         }
     }
+}
+
+/// A figure with its unit unless the text has figures itself, and when it holds.
+fn figure(text: &str, value: &str, unit: &str, condition: &str) -> Option<String> {
+    let digits = |text: &str| text.contains(|c: char| c.is_ascii_digit());
+    let value = match digits(value) && !digits(text) {
+        true => format!("{value} {unit}").trim().to_owned(),
+        false => String::new(),
+    };
+    let parts: Vec<&str> = [value.as_str(), condition]
+        .into_iter()
+        .filter(|part| !part.is_empty())
+        .collect();
+    (!parts.is_empty()).then(|| parts.join("; "))
 }
 
 #[cfg(test)]

@@ -117,6 +117,7 @@ pub(super) const PARTS: [Part; 7] = [
         items: &[
             Own("clauses-wires"),
             Row("line_min_50kv"),
+            Row("line_min_50kv_m"),
             Row("line_formula"),
             Row("pole_nonconductive"),
             Row("skirt_never_below"),
