@@ -15,6 +15,7 @@ pub mod rule;
 pub mod rules;
 pub mod sight;
 pub mod signs;
+pub mod water;
 
 pub use case::{CrownFacts, CutCase, Grounds, Settled};
 pub use decide::{Decision, decide};
