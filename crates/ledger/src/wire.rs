@@ -5,6 +5,7 @@
 //! differently, still verifies old rows. A kind, version or field that this version does not know stays verbatim as
 //! [`model::Body::Unknown`] and goes out again as it came.
 
+mod blade;
 mod body;
 mod line;
 

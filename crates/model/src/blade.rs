@@ -46,6 +46,20 @@ impl BladeKind {
         (BladeKind::ReciprocatingSaw, "reciprocating-saw"),
         (BladeKind::Knife, "knife"),
     ];
+
+    /// The word used in files.
+    pub fn word(self) -> &'static str {
+        BladeKind::ALL
+            .iter()
+            .find(|(kind, _)| *kind == self)
+            .map_or("", |(_, word)| word)
+    }
+
+    /// From the word used in files.
+    pub fn parse(word: &str) -> Option<BladeKind> {
+        let found = BladeKind::ALL.iter().find(|(_, own)| *own == word);
+        found.map(|(kind, _)| *kind)
+    }
 }
 
 /// A registered blade, as the keeper describes it.

@@ -1,5 +1,6 @@
 //! Entries: what is recorded, for good.
 
+use crate::blade::{Bath, Blade, BladeId, Cleaning, CutMade};
 use crate::day::{Day, Moment};
 use crate::palm::{Inspection, Palm, PalmId};
 use uuid::Uuid;
@@ -78,6 +79,40 @@ pub enum Body {
         /// The words.
         text: String,
     },
+    /// A blade enters the register; its id is this entry's id (of a corrected registration: the id of the first).
+    BladeRegistered(Blade),
+    /// A blade's description changes to this.
+    BladeChanged {
+        /// Which blade.
+        blade: BladeId,
+        /// The whole new description.
+        to: Blade,
+    },
+    /// A blade goes out of service (worn, lost, sold); what it touched stays.
+    BladeRetired {
+        /// Which blade.
+        blade: BladeId,
+        /// Why.
+        why: String,
+    },
+    /// A blade goes into other hands; what it touches there nobody writes down.
+    BladeLent {
+        /// Which blade.
+        blade: BladeId,
+        /// To whom.
+        to: String,
+    },
+    /// A lent blade is back.
+    BladeReturned {
+        /// Which blade.
+        blade: BladeId,
+    },
+    /// One blade cut one stem; the entry's `at` is the end of the cut.
+    CutMade(CutMade),
+    /// A bath was mixed to soak blades in; its id is this entry's id.
+    BathMixed(Bath),
+    /// One blade was cleaned; the entry's `at` is the end of the cleaning.
+    Cleaned(Cleaning),
     /// The entry named in `replaces` is taken back; nothing stands in for it, nor for what it had corrected.
     Withdrawn {
         /// Why.
@@ -109,8 +144,16 @@ impl Body {
             | Body::PalmRemoved { palm, .. }
             | Body::Inspected { palm, .. }
             | Body::HoldSet { palm, .. }
-            | Body::Noted { palm, .. } => Some(*palm),
+            | Body::Noted { palm, .. }
+            | Body::CutMade(CutMade { palm, .. }) => Some(*palm),
             Body::PalmRegistered(_)
+            | Body::BladeRegistered(_)
+            | Body::BladeChanged { .. }
+            | Body::BladeRetired { .. }
+            | Body::BladeLent { .. }
+            | Body::BladeReturned { .. }
+            | Body::BathMixed(_)
+            | Body::Cleaned(_)
             | Body::HoldLifted { .. }
             | Body::Withdrawn { .. }
             | Body::Unknown { .. } => None,

@@ -8,15 +8,23 @@
 //!   entry. Of several replacements of one entry the one written last counts. What stands is the end of that path;
 //!   if it is [`crate::Body::Withdrawn`], nothing stands. A reference to any entry of a thread means the thread.
 //! - **Looks.** One inspection per stem and day; the one written last counts, the others are findings.
+//! - **Blades.** A blade's touches (cuts, cleanings, lendings, returns) stand in the order of time; a row written twice
+//!   counts once. A cut stands with its palm, too.
 //! - **Bad data** (a palm nobody registered, a tag used twice, a hold nobody set) is a [`Noticed`] finding, and heals by
 //!   itself when the missing entry arrives.
 
+mod blade_fold;
+mod blade_record;
+mod fact;
 mod fold;
 mod palm_fold;
+mod tags;
 mod threads;
 
+pub use blade_record::{BathRecord, BladeRecord, BladeTouch, Lent, PalmCut, Touch};
 pub use fold::Fold;
 
+use crate::blade::BladeId;
 use crate::day::{Day, Moment};
 use crate::entry::{Entry, EntryId};
 use crate::finding::Finding;
@@ -59,6 +67,8 @@ pub struct PalmRecord {
     pub inspection_entries: Vec<EntryId>,
     /// Holds not lifted, oldest first.
     pub holds: Vec<Hold>,
+    /// Cuts in the order of time, each with its blade; a row written twice counts once.
+    pub cuts: Vec<PalmCut>,
     /// Notes, oldest first.
     pub notes: Vec<(Moment, String)>,
     /// Why it left the register, if it did.
@@ -110,7 +120,12 @@ pub struct Noticed {
 pub struct State {
     /// Palms by identity, removed ones included.
     pub palms: BTreeMap<PalmId, Arc<PalmRecord>>,
+    /// Blades by identity, retired ones included, each with all it touched.
+    pub blades: BTreeMap<BladeId, Arc<BladeRecord>>,
+    /// Baths by the entry that mixed them (the first one, if it was corrected since).
+    pub baths: BTreeMap<EntryId, Arc<BathRecord>>,
     tags: Arc<BTreeMap<String, PalmId>>,
+    blade_tags: Arc<BTreeMap<String, BladeId>>,
     noticed: Arc<Vec<Noticed>>,
 }
 
@@ -140,6 +155,26 @@ impl State {
     /// Tags of standing palms with their palms, in the order of the text.
     pub fn tags(&self) -> &BTreeMap<String, PalmId> {
         &self.tags
+    }
+
+    /// One blade, retired or not.
+    pub fn blade(&self, id: BladeId) -> Option<&Arc<BladeRecord>> {
+        self.blades.get(&id)
+    }
+
+    /// The blade in service with this tag; where two carry it, the one registered first.
+    pub fn blade_by_tag(&self, tag: &str) -> Option<&Arc<BladeRecord>> {
+        self.blades.get(self.blade_tags.get(tag)?)
+    }
+
+    /// Tags of blades in service with their blades, in the order of the text.
+    pub fn blade_tags(&self) -> &BTreeMap<String, BladeId> {
+        &self.blade_tags
+    }
+
+    /// Blades not retired, in the order of their ids.
+    pub fn serving(&self) -> impl Iterator<Item = &Arc<BladeRecord>> {
+        self.blades.values().filter(|record| record.serves())
     }
 
     /// What is wrong with the entries, in a stable order.

@@ -2,11 +2,15 @@
 
 use spearleaf_model as model;
 
-use model::state::Fold;
-use model::{Body, Entry, EntryId, Inspection, Moment, Palm, PalmId, State};
+use model::state::{Fold, Touch};
+use model::{
+    Bath, Blade, BladeId, Body, Cleaning, CutMade, Entry, EntryId, Inspection, Moment, Palm,
+    PalmId, State, TakenOff,
+};
 use proptest::collection::vec;
 use proptest::prelude::*;
 use std::collections::{BTreeMap, BTreeSet};
+use std::sync::Arc;
 use testkit::{day, id};
 
 /// Entries that speak of each other at random: corrections of corrections, of things that never arrive, in circles.
@@ -16,18 +20,21 @@ struct Sketch {
     at: i64,
     written_at: i64,
     target: u64,
+    other: u64,
     replaces: Option<u64>,
     detail: u8,
 }
 
 fn sketch(count: u64) -> impl Strategy<Value = Sketch> {
     let replaces = prop_oneof![2 => Just(None), 1 => (0..count + 2).prop_map(Some)];
-    (0u8..12, 0i64..6, 0i64..6, 0..count + 1, replaces, 0u8..4).prop_map(
-        |(kind, at, written_at, target, replaces, detail)| Sketch {
+    let targets = (0..count + 1, 0..count + 1);
+    (0u8..22, 0i64..6, 0i64..6, targets, replaces, 0u8..4).prop_map(
+        |(kind, at, written_at, (target, other), replaces, detail)| Sketch {
             kind,
             at,
             written_at,
             target,
+            other,
             replaces,
             detail,
         },
@@ -48,6 +55,11 @@ fn entry(n: u64, sketch: &Sketch) -> Entry {
             1 + u16::from(sketch.detail % 2),
             day("2026-03-02").plus(i32::from(sketch.detail / 2)),
         )
+    };
+    let blade = BladeId(target);
+    let saw = || Blade {
+        tag: format!("S{}", sketch.detail),
+        ..Blade::default()
     };
     let body = match sketch.kind {
         0..=2 => Body::PalmRegistered(described()),
@@ -82,7 +94,42 @@ fn entry(n: u64, sketch: &Sketch) -> Entry {
             version: 1,
             json: "{}".into(),
         },
-        _ => Body::Withdrawn { why: String::new() },
+        11 => Body::Withdrawn { why: String::new() },
+        12..=13 => Body::BladeRegistered(saw()),
+        14 => Body::BladeChanged { blade, to: saw() },
+        15 => Body::BladeRetired {
+            blade,
+            why: n.to_string(),
+        },
+        16 => Body::BladeLent {
+            blade,
+            to: n.to_string(),
+        },
+        17 => Body::BladeReturned { blade },
+        18..=19 => Body::CutMade(CutMade {
+            palm: PalmId(id(1, sketch.other)),
+            stem: 1 + u16::from(sketch.detail % 3),
+            blade,
+            started: (sketch.detail > 1).then_some(Moment(sketch.written_at)),
+            off: TakenOff::default(),
+            crew: String::new(),
+            despite: String::new(),
+            notes: String::new(),
+        }),
+        20 => Body::BathMixed(Bath {
+            agent: n.to_string(),
+            strength_pct: None,
+            kit: String::new(),
+        }),
+        _ => Body::Cleaned(Cleaning {
+            blade,
+            agent: String::new(),
+            strength_pct: None,
+            contact_min: None,
+            brushed: None,
+            bath: (sketch.detail > 0).then_some(EntryId(id(1, sketch.other))),
+            by: String::new(),
+        }),
     };
     Entry {
         id: EntryId(id(1, n)),
@@ -96,7 +143,7 @@ fn entry(n: u64, sketch: &Sketch) -> Entry {
 }
 
 fn entries() -> impl Strategy<Value = Vec<Entry>> {
-    (1u64..24)
+    (1u64..32)
         .prop_flat_map(|count| vec(sketch(count), count as usize))
         .prop_map(|sketches| {
             (0..)
@@ -107,7 +154,7 @@ fn entries() -> impl Strategy<Value = Vec<Entry>> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 1500, ..ProptestConfig::default() })]
+    #![proptest_config(ProptestConfig { cases: 3000, ..ProptestConfig::default() })]
 
     #[test]
     fn any_order_and_any_batches_give_the_same_state(
@@ -138,6 +185,37 @@ proptest! {
             prop_assert_eq!(record.notes.iter().map(|n| n.1.clone()).collect::<Vec<_>>(), told.notes);
             prop_assert_eq!(&record.removed, &told.removed);
         }
+        let blades: Vec<BladeId> = state.blades.keys().copied().collect();
+        prop_assert_eq!(blades, plain.named(|body| matches!(body, Body::BladeRegistered(_))).map(|id| BladeId(id.0)).collect::<Vec<_>>());
+        for (blade, record) in &state.blades {
+            let told = plain.tell_blade(*blade);
+            prop_assert_eq!(&record.blade, &told.blade);
+            prop_assert_eq!(&record.touches.iter().map(|t| (t.at, t.entry, t.what.clone())).collect::<Vec<_>>(), &told.touches);
+            prop_assert_eq!(&record.retired, &told.retired);
+            let lent = told.touches.iter().rev().find(|t| matches!(t.2, Touch::Lent(_) | Touch::Returned));
+            let to = lent.and_then(|t| if let Touch::Lent(to) = &t.2 { Some(to.clone()) } else { None });
+            prop_assert_eq!(record.lent.as_ref().map(|lent| lent.to.clone()), to);
+        }
+        // What a palm's record tells of blades is what the blades' records tell of it, where the blade is registered.
+        let mut of_blades: Vec<(PalmId, EntryId)> = Vec::new();
+        for touch in state.blades.values().flat_map(|record| &record.touches) {
+            if let Touch::Cut(cut) = &touch.what && state.palms.contains_key(&cut.palm) {
+                of_blades.push((cut.palm, touch.entry));
+            }
+        }
+        let of_palms = state.palms.values().flat_map(|record| record.cuts.iter().map(|cut| (record.id, cut)));
+        let mut of_palms: Vec<(PalmId, EntryId)> = of_palms
+            .filter(|(_, cut)| state.blades.contains_key(&cut.cut.blade))
+            .map(|(palm, cut)| (palm, cut.entry))
+            .collect();
+        of_blades.sort_unstable();
+        of_palms.sort_unstable();
+        prop_assert_eq!(of_blades, of_palms);
+        let baths: Vec<EntryId> = state.baths.keys().copied().collect();
+        prop_assert_eq!(baths, plain.named(|body| matches!(body, Body::BathMixed(_))).collect::<Vec<_>>());
+        for (bath, record) in &state.baths {
+            prop_assert_eq!(&record.served, &plain.served(*bath));
+        }
         for (tag, palm) in state.tags() {
             let carriers = state.standing().filter(|record| record.palm.tag == *tag);
             let first = carriers.min_by_key(|record| plain.standing(EntryId(record.id.0)).map(|e| e.order()));
@@ -160,6 +238,13 @@ struct Told {
     holds: Vec<String>,
     notes: Vec<String>,
     removed: Option<String>,
+}
+
+#[derive(Default)]
+struct ToldBlade {
+    blade: Blade,
+    touches: Vec<(Moment, EntryId, Touch)>,
+    retired: Option<String>,
 }
 
 impl Plain {
@@ -215,13 +300,82 @@ impl Plain {
     }
 
     fn palms(&self) -> Vec<PalmId> {
+        let registered = self.named(|body| matches!(body, Body::PalmRegistered(_)));
+        registered.map(|root| PalmId(root.0)).collect()
+    }
+
+    /// Threads that stand for something of a kind, in the order of their names.
+    fn named(&self, is: impl Fn(&Body) -> bool) -> impl Iterator<Item = EntryId> {
         let all = self.all_standing().into_iter();
-        let registered = all.filter(|(_, e)| matches!(e.body, Body::PalmRegistered(_)));
-        registered
-            .map(|(root, _)| PalmId(root.0))
-            .collect::<BTreeSet<_>>()
-            .into_iter()
-            .collect()
+        let roots = all.filter(|(_, e)| is(&e.body)).map(|(root, _)| root);
+        roots.collect::<BTreeSet<_>>().into_iter()
+    }
+
+    fn blade(&self, blade: BladeId) -> BladeId {
+        BladeId(self.root(EntryId(blade.0)).0)
+    }
+
+    fn tell_blade(&self, blade: BladeId) -> ToldBlade {
+        let mut told = ToldBlade::default();
+        if let Some(Entry {
+            body: Body::BladeRegistered(first),
+            ..
+        }) = self.standing(EntryId(blade.0))
+        {
+            told.blade = first.clone();
+        }
+        for (_, e) in self.all_standing() {
+            let touch = match &e.body {
+                Body::BladeChanged { blade: of, to } if self.blade(*of) == blade => {
+                    told.blade = to.clone();
+                    continue;
+                }
+                Body::BladeRetired { blade: of, why } if self.blade(*of) == blade => {
+                    told.retired = Some(why.clone());
+                    continue;
+                }
+                Body::BladeLent { blade: of, to } if self.blade(*of) == blade => {
+                    Touch::Lent(to.clone())
+                }
+                Body::BladeReturned { blade: of } if self.blade(*of) == blade => Touch::Returned,
+                Body::CutMade(cut) if self.blade(cut.blade) == blade => {
+                    let palm = PalmId(self.root(EntryId(cut.palm.0)).0);
+                    let cut = cut.clone();
+                    Touch::Cut(Arc::new(CutMade { palm, blade, ..cut }))
+                }
+                Body::Cleaned(cleaning) if self.blade(cleaning.blade) == blade => {
+                    let bath = cleaning.bath.map(|bath| self.root(bath));
+                    let cleaning = cleaning.clone();
+                    Touch::Cleaned(Arc::new(Cleaning {
+                        blade,
+                        bath,
+                        ..cleaning
+                    }))
+                }
+                _ => continue,
+            };
+            if !told
+                .touches
+                .iter()
+                .any(|(at, _, what)| (at, what) == (&e.at, &touch))
+            {
+                told.touches.push((e.at, e.id, touch));
+            }
+        }
+        told
+    }
+
+    /// Blades cleaned in a bath.
+    fn served(&self, bath: EntryId) -> Vec<(Moment, BladeId)> {
+        let mut served = BTreeSet::new();
+        for (_, e) in self.all_standing() {
+            if let Body::Cleaned(cleaning) = &e.body
+                && cleaning.bath.is_some_and(|own| self.root(own) == bath)
+            {
+                served.insert((e.at, self.blade(cleaning.blade)));
+            }
+        }
+        served.into_iter().collect()
     }
 
     fn tell(&self, palm: PalmId) -> Told {

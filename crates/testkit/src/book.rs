@@ -1,7 +1,10 @@
 //! A writer of entries for tests.
 
 use crate::{id, noon};
-use model::{Body, Day, Entry, EntryId, Inspection, Moment, Palm, PalmId, State};
+use model::{
+    Bath, Blade, BladeId, BladeKind, Body, Cleaning, CutMade, Day, Entry, EntryId, Inspection,
+    Moment, Palm, PalmId, State, TakenOff,
+};
 
 /// Writes entries one after the other, each a second later than the one before.
 pub struct Book {
@@ -106,6 +109,68 @@ impl Book {
             },
             None,
         )
+    }
+
+    /// The following entries happen and are written from this moment (RFC 3339) on.
+    pub fn at(&mut self, text: &str) -> &mut Book {
+        self.now = Moment::parse(text).unwrap_or_else(|| panic!("not a moment: {text}"));
+        self
+    }
+
+    /// Registers a blade by tag and kind.
+    pub fn blade(&mut self, tag: &str, kind: BladeKind) -> BladeId {
+        let tag = tag.to_owned();
+        let blade = Blade {
+            tag,
+            kind,
+            ..Blade::default()
+        };
+        BladeId(self.write(Body::BladeRegistered(blade), None).0)
+    }
+
+    /// A blade cuts stem 1 of a palm; when it began is not noted.
+    pub fn cut(&mut self, blade: BladeId, palm: PalmId) -> EntryId {
+        let cut = CutMade {
+            palm,
+            stem: 1,
+            blade,
+            started: None,
+            off: TakenOff::default(),
+            crew: String::new(),
+            despite: String::new(),
+            notes: String::new(),
+        };
+        self.write(Body::CutMade(cut), None)
+    }
+
+    /// A blade is cleaned, brushed first; strength in percent, contact in minutes.
+    pub fn clean(
+        &mut self,
+        blade: BladeId,
+        agent: &str,
+        strength_pct: Option<f64>,
+        contact_min: Option<f64>,
+    ) -> EntryId {
+        let cleaning = Cleaning {
+            blade,
+            agent: agent.to_owned(),
+            strength_pct,
+            contact_min,
+            brushed: Some(true),
+            bath: None,
+            by: String::new(),
+        };
+        self.write(Body::Cleaned(cleaning), None)
+    }
+
+    /// A bath is mixed; strength in percent.
+    pub fn bath(&mut self, agent: &str, strength_pct: Option<f64>) -> EntryId {
+        let bath = Bath {
+            agent: agent.to_owned(),
+            strength_pct,
+            kit: String::new(),
+        };
+        self.write(Body::BathMixed(bath), None)
     }
 
     /// Corrects an entry.

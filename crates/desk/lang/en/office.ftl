@@ -24,8 +24,22 @@ hold-without-reason = A hold needs its reason.
 hold-unknown = There is no such hold to lift.
 withdrawal-of-nothing = To take an entry back, name the entry.
 entry-unknown = The entry to be corrected is not in the ledger.
-correction-of-another-kind = The registration of a palm can only be corrected by a registration, and nothing else by one.
+correction-of-another-kind = The registration of a palm or a blade can only be corrected by one of its own kind, and nothing else by one.
 recorded-otherwise = This was recorded before, with other values. What is recorded stays; write a correction of it.
 tag-doubled = Two palms carry the tag “{ $tag }”. The one registered first keeps it; give the other a tag of its own.
 entry-not-understood = An entry of the kind “{ $kind }” comes from a newer version of Spearleaf. It is kept but has no effect here.
 corrections-in-circle = Some entries correct each other in a circle; none of them counts.
+
+## Blades
+
+blade-tag-taken = The tag “{ $tag }” is on another blade already. Give this blade a tag of its own, or take the other one out of service first.
+blade-tag-doubled = Two blades carry the tag “{ $tag }”. The one registered first keeps it; give the other a tag of its own.
+blade-unknown = There is no such blade in the register. Register it first.
+bath-unknown = { $blade }, { $date }: it was cleaned in a bath that nobody has recorded mixing. Its age is unknown.
+cleaning-without-agent = { $blade }, { $date }: a cleaning without an agent. Nobody can say whether it was enough.
+cleaning-impossible = { $tag }: a strength lies between 0 and 100 percent, and a contact time between 0 and { $limit } minutes.
+cuts-overlap = { $blade }, { $date }: by the log, the blade cut two palms at the same time. Check the times and the tag of the blade.
+cut-ends-before-it-starts = { $blade }, { $date }: the cut ends before it starts. Check the clock and the time zone of the device.
+cut-too-long = { $blade }, { $date }: the cut took more than twelve hours. Check when it started.
+written-before-it-happened = { $blade }, { $date }: this was written down more than an hour before it happened. Check the clock and the time zone of the device.
+touch-twice = { $blade }, { $date }: the same thing stands in the log twice; it counts once.

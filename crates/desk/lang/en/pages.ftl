@@ -214,6 +214,26 @@ history-hold-set = Hold set
 history-hold-lifted = Hold lifted
 history-noted = Note
 history-withdrawn = Taken back
+history-blade-registered = Blade registered
+history-blade-changed = Description of the blade changed
+history-blade-retired = Blade out of service
+history-blade-lent = Blade lent
+history-blade-returned = Blade back
+history-cut = { $n ->
+    [1] Cut
+   *[other] Cut, stem { $n }
+}
+history-cut-despite = cut although the blade was not clean: { $why }
+history-took-stalks = took { $n } { $n ->
+    [one] stalk
+   *[other] stalks
+}
+history-bath-mixed = Bath mixed
+history-cleaned = Blade cleaned
+history-cleaned-strength = { $n } % in the bath
+history-cleaned-minutes = { $n } min of contact
+history-cleaned-brushed = brushed first
+history-cleaned-unbrushed = not brushed
 history-unknown = An entry of a kind this version does not know ({ $kind })
 history-until = until { $date }
 history-green = { $n } green

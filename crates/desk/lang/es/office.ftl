@@ -24,8 +24,22 @@ hold-without-reason = Una espera necesita su motivo.
 hold-unknown = No hay tal espera que levantar.
 withdrawal-of-nothing = Para retirar un asiento hay que nombrarlo.
 entry-unknown = El asiento que se quiere corregir no está en el libro.
-correction-of-another-kind = El alta de una palma solo se corrige con otra alta, y con un alta no se corrige nada más.
+correction-of-another-kind = El alta de una palma o de una hoja de corte solo se corrige con otra de su clase, y con un alta no se corrige nada más.
 recorded-otherwise = Esto ya se registró con otros valores. Lo registrado se queda; escriba una corrección.
 tag-doubled = Dos palmas llevan la etiqueta «{ $tag }». La conserva la que se registró primero; dele a la otra una etiqueta propia.
 entry-not-understood = Un asiento del tipo «{ $kind }» viene de una versión más nueva de Spearleaf. Se conserva, pero aquí no tiene efecto.
 corrections-in-circle = Algunos asientos se corrigen unos a otros en círculo; ninguno vale.
+
+## Hojas de corte
+
+blade-tag-taken = La etiqueta «{ $tag }» ya la lleva otra hoja de corte. Dele a esta una etiqueta propia, o ponga primero la otra fuera de servicio.
+blade-tag-doubled = Dos hojas de corte llevan la etiqueta «{ $tag }». La conserva la que se registró primero; dele a la otra una etiqueta propia.
+blade-unknown = No hay tal hoja de corte en el registro. Regístrela primero.
+bath-unknown = { $blade }, { $date }: se limpió en un baño que nadie anotó haber preparado. No se sabe su edad.
+cleaning-without-agent = { $blade }, { $date }: una limpieza sin producto. Nadie puede decir si bastó.
+cleaning-impossible = { $tag }: una concentración está entre 0 y 100 por ciento, y un tiempo de contacto entre 0 y { $limit } minutos.
+cuts-overlap = { $blade }, { $date }: según el cuaderno, la hoja de corte cortó dos palmas al mismo tiempo. Revise las horas y la etiqueta de la hoja de corte.
+cut-ends-before-it-starts = { $blade }, { $date }: el corte acaba antes de empezar. Revise el reloj y el huso horario del aparato.
+cut-too-long = { $blade }, { $date }: el corte duró más de doce horas. Revise cuándo empezó.
+written-before-it-happened = { $blade }, { $date }: se anotó más de una hora antes de que ocurriera. Revise el reloj y el huso horario del aparato.
+touch-twice = { $blade }, { $date }: lo mismo está dos veces en el cuaderno; cuenta una vez.

@@ -214,6 +214,26 @@ history-hold-set = Puesta en espera
 history-hold-lifted = Espera levantada
 history-noted = Nota
 history-withdrawn = Retirada
+history-blade-registered = Hoja de corte registrada
+history-blade-changed = Cambió la descripción de la hoja de corte
+history-blade-retired = Hoja de corte fuera de servicio
+history-blade-lent = Hoja de corte prestada
+history-blade-returned = Hoja de corte devuelta
+history-cut = { $n ->
+    [1] Corte
+   *[other] Corte, tallo { $n }
+}
+history-cut-despite = cortada aunque la hoja de corte no estaba limpia: { $why }
+history-took-stalks = { $n ->
+    [one] quitó 1 tallo floral o de fruto
+   *[other] quitó { $n } tallos florales o de fruto
+}
+history-bath-mixed = Baño preparado
+history-cleaned = Hoja de corte limpiada
+history-cleaned-strength = { $n } % en el baño
+history-cleaned-minutes = { $n } min de contacto
+history-cleaned-brushed = cepillada antes
+history-cleaned-unbrushed = sin cepillar
 history-unknown = Una entrada de un tipo que esta versión no conoce ({ $kind })
 history-until = hasta el { $date }
 history-green = { $n ->

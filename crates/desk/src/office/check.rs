@@ -3,6 +3,8 @@
 //! Only what would be nonsense in the ledger is refused here; finer questions (was the count really that low?) are
 //! asked by forms and imports, where a person can answer them.
 
+mod blade;
+
 use super::Note;
 use model::state::Fold;
 use model::{Arg, Body, Clock, Day, EntryId, Finding, Inspection, Palm, PalmId, Severity, State};
@@ -26,11 +28,14 @@ pub(super) struct Check<'a> {
     batch: BTreeMap<EntryId, Kind>,
     palms: BTreeMap<PalmId, Seen>,
     tags: BTreeMap<String, Option<PalmId>>,
+    blades: blade::Seen,
 }
 
 #[derive(Clone, Copy, PartialEq)]
 enum Kind {
     Registration,
+    Blade,
+    Bath,
     Hold,
     Other,
 }
@@ -53,6 +58,7 @@ impl<'a> Check<'a> {
             batch,
             palms,
             tags,
+            blades: blade::Seen::default(),
         }
     }
 
@@ -100,6 +106,14 @@ impl<'a> Check<'a> {
                 }
             }
             Body::Noted { palm, .. } => drop(self.known(*palm, &mut wrong)),
+            Body::BladeRegistered(_)
+            | Body::BladeChanged { .. }
+            | Body::BladeRetired { .. }
+            | Body::BladeLent { .. }
+            | Body::BladeReturned { .. }
+            | Body::CutMade(_)
+            | Body::BathMixed(_)
+            | Body::Cleaned(_) => self.blade(id, note, &mut wrong),
             Body::Withdrawn { .. } | Body::Unknown { .. } => {}
         }
         self.batch.insert(id, kind(&note.body));
@@ -115,12 +129,17 @@ impl<'a> Check<'a> {
             }
             return;
         };
-        let registration = match self.batch.get(&target) {
-            Some(kind) => *kind == Kind::Registration,
-            None if self.fold.knows(target) => self.fold.registers(target),
+        let (palm, blade) = match self.batch.get(&target) {
+            Some(kind) => (*kind == Kind::Registration, *kind == Kind::Blade),
+            None if self.fold.knows(target) => (
+                self.fold.registers(target),
+                self.fold.registers_blade(target),
+            ),
             None => return wrong.push(refuse("entry-unknown")),
         };
-        if !withdrawal && registration != (kind(&note.body) == Kind::Registration) {
+        let own = kind(&note.body);
+        let same = (palm, blade) == (own == Kind::Registration, own == Kind::Blade);
+        if !withdrawal && !same {
             wrong.push(refuse("correction-of-another-kind"));
         }
     }
@@ -179,6 +198,8 @@ fn kind(body: &Body) -> Kind {
     match body {
         Body::PalmRegistered(_) => Kind::Registration,
         Body::HoldSet { .. } => Kind::Hold,
+        Body::BladeRegistered(_) => Kind::Blade,
+        Body::BathMixed(_) => Kind::Bath,
         _ => Kind::Other,
     }
 }
@@ -189,14 +210,7 @@ fn refuse(code: &'static str) -> Finding {
 
 fn description(palm: &Palm, latest: Day, wrong: &mut Vec<Finding>) {
     let tag = || Arg::Text(palm.tag.clone());
-    if palm.tag.trim() != palm.tag || palm.tag.is_empty() || palm.tag.chars().count() > LONGEST_TAG
-    {
-        wrong.push(
-            refuse("tag-malformed")
-                .with("tag", tag())
-                .with("limit", Arg::Count(LONGEST_TAG as i64)),
-        );
-    }
+    tag_of(&palm.tag, wrong);
     if !(1..=MOST_STEMS).contains(&palm.stems) {
         let (found, limit) = (Arg::Count(palm.stems.into()), Arg::Count(MOST_STEMS.into()));
         wrong.push(
@@ -222,6 +236,15 @@ fn description(palm: &Palm, latest: Day, wrong: &mut Vec<Finding>) {
     let sound = positive(palm.full_crown) && positive(palm.fronds_per_year);
     if !(sound && height(palm.trunk_height) && height(palm.wires) && place) {
         wrong.push(refuse("figure-out-of-range").with("tag", tag()));
+    }
+}
+
+/// The mark on a palm or a blade.
+fn tag_of(tag: &str, wrong: &mut Vec<Finding>) {
+    if tag.trim() != tag || tag.is_empty() || tag.chars().count() > LONGEST_TAG {
+        let limit = Arg::Count(LONGEST_TAG as i64);
+        let malformed = refuse("tag-malformed").with("tag", Arg::Text(tag.to_owned()));
+        wrong.push(malformed.with("limit", limit));
     }
 }
 

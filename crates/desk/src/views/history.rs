@@ -1,7 +1,7 @@
 //! What happened to a palm, newest first.
 
 use super::said::Speaker;
-use model::{Body, Day, Entry, EntryId, Inspection};
+use model::{Body, Cleaning, CutMade, Day, Entry, EntryId, Inspection};
 use std::collections::BTreeSet;
 
 /// One entry in words.
@@ -89,6 +89,20 @@ fn said(speaker: &Speaker, body: &Body) -> (String, String) {
         }
         Body::HoldLifted { note, .. } => plain("history-hold-lifted", note),
         Body::Noted { text, .. } => plain("history-noted", text),
+        Body::BladeRegistered(blade) => plain("history-blade-registered", &blade.tag),
+        Body::BladeChanged { to, .. } => plain("history-blade-changed", &to.tag),
+        Body::BladeRetired { why, .. } => plain("history-blade-retired", why),
+        Body::BladeLent { to, .. } => plain("history-blade-lent", to),
+        Body::BladeReturned { .. } => plain("history-blade-returned", ""),
+        Body::CutMade(cut) => (
+            speaker.text("history-cut", &[("n", i64::from(cut.stem).into())]),
+            taken_off(speaker, cut),
+        ),
+        Body::BathMixed(bath) => plain("history-bath-mixed", &agent_words(speaker, &bath.agent)),
+        Body::Cleaned(cleaning) => (
+            speaker.say("history-cleaned"),
+            how_cleaned(speaker, cleaning),
+        ),
         Body::Withdrawn { why } => plain("history-withdrawn", why),
         Body::Unknown { kind, .. } => (
             speaker.text("history-unknown", &[("kind", kind.clone().into())]),
@@ -105,6 +119,52 @@ pub fn hold_reason(speaker: &Speaker, reason: &str) -> String {
     } else {
         reason.to_owned()
     }
+}
+
+/// What a cut took off, who cut, and why although the blade was not clean; only what was noted.
+pub fn taken_off(speaker: &Speaker, cut: &CutMade) -> String {
+    let count =
+        |code: &str, n: Option<u32>| n.map(|n| speaker.text(code, &[("n", i64::from(n).into())]));
+    let words = |words: &str| (!words.is_empty()).then(|| words.to_owned());
+    let despite =
+        words(&cut.despite).map(|why| speaker.text("history-cut-despite", &[("why", why.into())]));
+    let parts = [
+        count("history-took-green", cut.off.green),
+        count("history-took-yellowing", cut.off.yellowing),
+        count("history-took-brown", cut.off.brown),
+        count("history-took-stalks", cut.off.stalks),
+        words(&cut.crew),
+        despite,
+        words(&cut.notes),
+    ];
+    parts.into_iter().flatten().collect::<Vec<_>>().join(", ")
+}
+
+/// With what and how long a blade was cleaned; only what was noted.
+pub fn how_cleaned(speaker: &Speaker, cleaning: &Cleaning) -> String {
+    let figure = |code: &str, n: Option<f64>| {
+        n.map(|n| speaker.text(code, &[("n", speaker.measure.number(n, 1).into())]))
+    };
+    let words = |words: String| (!words.is_empty()).then_some(words);
+    let brushed = cleaning.brushed.map(|brushed| {
+        speaker.say(match brushed {
+            true => "history-cleaned-brushed",
+            false => "history-cleaned-unbrushed",
+        })
+    });
+    let parts = [
+        words(agent_words(speaker, &cleaning.agent)),
+        figure("history-cleaned-strength", cleaning.strength_pct),
+        figure("history-cleaned-minutes", cleaning.contact_min),
+        brushed,
+        words(cleaning.by.clone()),
+    ];
+    parts.into_iter().flatten().collect::<Vec<_>>().join(", ")
+}
+
+/// The name of an agent as the keeper wrote it.
+fn agent_words(_speaker: &Speaker, agent: &str) -> String {
+    agent.to_owned()
 }
 
 /// What an inspection noted, only what it noted.

@@ -2,8 +2,13 @@
 //!
 //! A new field needs a new version, because a program that knows only the old one must see that it does not understand.
 
+use super::blade::{
+    BathV1, BladeChangedV1, BladeLentV1, BladeRetiredV1, BladeReturnedV1, BladeV1, CleaningV1,
+    CutV1,
+};
 use model::{
-    Body, Clock, Day, EntryId, Inspection, Metres, Palm, PalmId, Position, Removed, Spear,
+    BladeId, Body, Clock, Day, EntryId, Inspection, Metres, Moment, Palm, PalmId, Position,
+    Removed, Spear,
 };
 use serde::{Deserialize, Serialize, de::DeserializeOwned};
 use std::collections::BTreeMap;
@@ -82,6 +87,34 @@ pub(super) fn encode(body: &Body) -> (String, u32, String) {
                 text: text.clone(),
             }),
         ),
+        Body::BladeRegistered(blade) => known("blade-registered", json(&BladeV1::of(blade))),
+        Body::BladeChanged { blade, to } => known(
+            "blade-changed",
+            json(&BladeChangedV1 {
+                blade: blade.0,
+                to: BladeV1::of(to),
+            }),
+        ),
+        Body::BladeRetired { blade, why } => known(
+            "blade-retired",
+            json(&BladeRetiredV1 {
+                blade: blade.0,
+                why: why.clone(),
+            }),
+        ),
+        Body::BladeLent { blade, to } => known(
+            "blade-lent",
+            json(&BladeLentV1 {
+                blade: blade.0,
+                to: to.clone(),
+            }),
+        ),
+        Body::BladeReturned { blade } => {
+            known("blade-returned", json(&BladeReturnedV1 { blade: blade.0 }))
+        }
+        Body::CutMade(cut) => known("cut", json(&CutV1::of(cut))),
+        Body::BathMixed(bath) => known("bath-mixed", json(&BathV1::of(bath))),
+        Body::Cleaned(cleaning) => known("cleaning", json(&CleaningV1::of(cleaning))),
         Body::Withdrawn { why } => known("withdrawn", json(&WithdrawnV1 { why: why.clone() })),
         Body::Unknown {
             kind,
@@ -160,6 +193,40 @@ fn decode_v1(kind: &str, json: &str) -> Option<Body> {
         "withdrawn" => Body::Withdrawn {
             why: parse::<WithdrawnV1>(json)?.why,
         },
+        _ => return blade_v1(kind, json),
+    })
+}
+
+fn blade_v1(kind: &str, json: &str) -> Option<Body> {
+    Some(match kind {
+        "blade-registered" => Body::BladeRegistered(parse::<BladeV1>(json)?.blade()?),
+        "blade-changed" => {
+            let body: BladeChangedV1 = parse(json)?;
+            Body::BladeChanged {
+                blade: BladeId(body.blade),
+                to: body.to.blade()?,
+            }
+        }
+        "blade-retired" => {
+            let body: BladeRetiredV1 = parse(json)?;
+            Body::BladeRetired {
+                blade: BladeId(body.blade),
+                why: body.why,
+            }
+        }
+        "blade-lent" => {
+            let body: BladeLentV1 = parse(json)?;
+            Body::BladeLent {
+                blade: BladeId(body.blade),
+                to: body.to,
+            }
+        }
+        "blade-returned" => Body::BladeReturned {
+            blade: BladeId(parse::<BladeReturnedV1>(json)?.blade),
+        },
+        "cut" => Body::CutMade(parse::<CutV1>(json)?.cut()?),
+        "bath-mixed" => Body::BathMixed(parse::<BathV1>(json)?.bath()),
+        "cleaning" => Body::Cleaned(parse::<CleaningV1>(json)?.cleaning()),
         _ => return None,
     })
 }
@@ -192,6 +259,11 @@ fn text(day: Day) -> String {
 /// `None` stays `None`; text that is no day makes the whole body not understood.
 fn day(text: Option<String>) -> Option<Option<Day>> {
     text.map_or(Some(None), |t| Day::parse(&t).map(Some))
+}
+
+/// As [`day`], of a moment (RFC 3339).
+pub(super) fn parse_moment(text: Option<String>) -> Option<Option<Moment>> {
+    text.map_or(Some(None), |t| Moment::parse(&t).map(Some))
 }
 
 #[derive(Serialize, Deserialize)]

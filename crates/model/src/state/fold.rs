@@ -1,8 +1,12 @@
 //! The fold itself: entries in, what they touch folded anew, the rest left as it was.
 
+use super::blade_fold::{fold_bath, fold_blade};
+use super::fact::{Fact, What};
 use super::palm_fold::fold_palm;
-use super::threads::{Fact, Order, Place, Threads, Touched, What};
+use super::tags::Carriers;
+use super::threads::{Threads, Touched};
 use super::{Noticed, PalmRecord, State};
+use crate::blade::BladeId;
 use crate::entry::{Entry, EntryId};
 use crate::finding::{Arg, Finding, Severity};
 use crate::palm::PalmId;
@@ -14,12 +18,12 @@ use std::sync::Arc;
 pub struct Fold {
     threads: Threads,
     state: Arc<State>,
-    /// Standing palms by tag, in the order of their registration.
-    carriers: BTreeMap<String, BTreeSet<(Order, PalmId)>>,
-    /// Where each standing palm is among the carriers.
-    carries: BTreeMap<PalmId, (String, Order)>,
+    carriers: Carriers<PalmId>,
+    blade_carriers: Carriers<BladeId>,
     of_palm: BTreeMap<PalmId, Vec<Noticed>>,
     of_tag: BTreeMap<String, Vec<Noticed>>,
+    of_blade: BTreeMap<BladeId, Vec<Noticed>>,
+    of_blade_tag: BTreeMap<String, Vec<Noticed>>,
     of_thread: BTreeMap<EntryId, Vec<Noticed>>,
 }
 
@@ -42,6 +46,7 @@ impl Fold {
             self.leave_looks(*palm);
         }
         news |= self.settle_tags(tags);
+        news |= self.fold_blades(&touched);
         for thread in touched.threads {
             news |= self.fold_thread(thread);
             let lifts: Vec<EntryId> = self.threads.lifts(thread).collect();
@@ -53,6 +58,8 @@ impl Fold {
             let palms = self.of_palm.values().flatten();
             let all = palms
                 .chain(self.of_tag.values().flatten())
+                .chain(self.of_blade.values().flatten())
+                .chain(self.of_blade_tag.values().flatten())
                 .chain(self.of_thread.values().flatten());
             Arc::make_mut(&mut self.state).noticed = Arc::new(all.cloned().collect());
         }
@@ -75,24 +82,38 @@ impl Fold {
 
     /// The palm an entry speaks of, whether it still stands or not; for a lifting, the palm of its hold.
     pub fn palm_of(&self, id: EntryId) -> Option<PalmId> {
-        match self.threads.place_of(self.threads.root(id))? {
-            Place::Palm(palm) => Some(palm),
-            Place::Hold(hold) => match self.threads.place_of(hold)? {
-                Place::Palm(palm) => Some(palm),
-                Place::Hold(_) => None,
-            },
-        }
+        let places = self.threads.places_of(self.threads.root(id));
+        places
+            .palm
+            .or_else(|| self.threads.places_of(places.hold?).palm)
     }
 
     /// A palm by the id of any entry of its registration: the one name it goes by in the state.
     pub fn palm_named(&self, palm: PalmId) -> PalmId {
-        PalmId(self.threads.root(EntryId(palm.0)).0)
+        self.threads.palm_named(palm)
+    }
+
+    /// A blade by the id of any entry of its registration: the one name it goes by in the state.
+    pub fn blade_named(&self, blade: BladeId) -> BladeId {
+        self.threads.blade_named(blade)
     }
 
     /// Whether the thread of an entry began as the registration of a palm.
     pub fn registers(&self, id: EntryId) -> bool {
         self.threads
             .began_as(id, |what| matches!(what, What::Registered(_)))
+    }
+
+    /// Whether the thread of an entry began as the registration of a blade.
+    pub fn registers_blade(&self, id: EntryId) -> bool {
+        self.threads
+            .began_as(id, |what| matches!(what, What::BladeRegistered(_)))
+    }
+
+    /// Whether the thread of an entry began as the mixing of a bath.
+    pub fn mixes_bath(&self, id: EntryId) -> bool {
+        self.threads
+            .began_as(id, |what| matches!(what, What::BathMixed(_)))
     }
 
     /// Whether the thread of an entry began as a hold.
@@ -128,34 +149,9 @@ impl Fold {
             .as_ref()
             .filter(|(record, _)| record.stands())
             .map(|(record, order)| (record.palm.tag.clone(), *order));
-        self.carry(palm, carried, tags);
+        self.carriers.carry(palm, carried, tags);
         self.keep(palm, folded.map(|(record, _)| record));
         put(&mut self.of_palm, palm, noticed)
-    }
-
-    fn carry(
-        &mut self,
-        palm: PalmId,
-        carried: Option<(String, Order)>,
-        tags: &mut BTreeSet<String>,
-    ) {
-        if self.carries.get(&palm) == carried.as_ref() {
-            return;
-        }
-        if let Some((tag, order)) = self.carries.remove(&palm) {
-            if let Some(set) = self.carriers.get_mut(&tag) {
-                set.remove(&(order, palm));
-            }
-            tags.insert(tag);
-        }
-        if let Some((tag, order)) = carried {
-            self.carriers
-                .entry(tag.clone())
-                .or_default()
-                .insert((order, palm));
-            tags.insert(tag.clone());
-            self.carries.insert(palm, (tag, order));
-        }
     }
 
     /// Puts a record in its place. One that came out the same stays the same `Arc`, so that caches can go by identity.
@@ -174,29 +170,52 @@ impl Fold {
     fn settle_tags(&mut self, tags: BTreeSet<String>) -> bool {
         let mut news = false;
         for tag in tags {
-            let carriers = self.carriers.get(&tag);
-            let first = carriers.and_then(BTreeSet::first).map(|(_, palm)| *palm);
-            let others: Vec<PalmId> = carriers
-                .into_iter()
-                .flatten()
-                .skip(1)
-                .map(|(_, palm)| *palm)
-                .collect();
-            let doubled = others
-                .into_iter()
-                .map(|palm| tag_doubled(&tag, palm))
-                .collect();
+            let (first, others) = self.carriers.settle(&tag);
             if self.state.tags.get(&tag) != first.as_ref() {
-                let index = Arc::make_mut(&mut Arc::make_mut(&mut self.state).tags);
-                match first {
-                    Some(palm) => index.insert(tag.clone(), palm),
-                    None => index.remove(&tag),
-                };
+                let index = &mut Arc::make_mut(&mut self.state).tags;
+                set(Arc::make_mut(index), &tag, first);
             }
-            if first.is_none() {
-                self.carriers.remove(&tag);
-            }
+            let others = others.into_iter();
+            let doubled = others.map(|palm| tag_doubled(&tag, palm)).collect();
             news |= put(&mut self.of_tag, tag, doubled);
+        }
+        news
+    }
+
+    /// Folds blades and baths anew; whether findings changed.
+    fn fold_blades(&mut self, touched: &Touched) -> bool {
+        let mut tags = BTreeSet::new();
+        let mut news = false;
+        for blade in &touched.blades {
+            let (folded, noticed) = fold_blade(&self.threads, *blade);
+            let carried = folded
+                .as_ref()
+                .filter(|(record, _)| record.serves())
+                .map(|(record, order)| (record.blade.tag.clone(), *order));
+            self.blade_carriers.carry(*blade, carried, &mut tags);
+            let record = folded.map(|(record, _)| record);
+            if self.state.blades.get(blade).map(|old| &**old) != record.as_ref() {
+                let blades = &mut Arc::make_mut(&mut self.state).blades;
+                set(blades, blade, record.map(Arc::new));
+            }
+            news |= put(&mut self.of_blade, *blade, noticed);
+        }
+        for tag in tags {
+            let (first, others) = self.blade_carriers.settle(&tag);
+            if self.state.blade_tags.get(&tag) != first.as_ref() {
+                let index = &mut Arc::make_mut(&mut self.state).blade_tags;
+                set(Arc::make_mut(index), &tag, first);
+            }
+            let others = others.into_iter();
+            let doubled = others.map(|blade| blade_tag_doubled(&tag, blade)).collect();
+            news |= put(&mut self.of_blade_tag, tag, doubled);
+        }
+        for bath in &touched.baths {
+            let record = fold_bath(&self.threads, *bath);
+            if self.state.baths.get(bath).map(|old| &**old) != record.as_ref() {
+                let baths = &mut Arc::make_mut(&mut self.state).baths;
+                set(baths, bath, record.map(Arc::new));
+            }
         }
         news
     }
@@ -236,19 +255,17 @@ impl Fold {
     }
 
     fn lifts_a_hold(&self, lift: EntryId) -> bool {
-        match self.threads.place_of(lift) {
-            Some(Place::Hold(hold)) => {
-                // A hold that was taken back needs no lifting; only one that never was is worth a word.
-                !matches!(self.threads.place_of(hold), None | Some(Place::Hold(_)))
-                    && self
-                        .threads
-                        .standing(hold)
-                        .is_some_and(|(_, Fact { what, .. })| {
-                            matches!(what, What::HoldSet(..) | What::Withdrawn)
-                        })
-            }
-            _ => false,
-        }
+        let Some(hold) = self.threads.places_of(lift).hold else {
+            return false;
+        };
+        // A hold that was taken back needs no lifting; only one that never was is worth a word.
+        self.threads.places_of(hold).palm.is_some()
+            && self
+                .threads
+                .standing(hold)
+                .is_some_and(|(_, Fact { what, .. })| {
+                    matches!(what, What::HoldSet(..) | What::Withdrawn)
+                })
     }
 }
 
@@ -258,6 +275,28 @@ fn tag_doubled(tag: &str, palm: PalmId) -> Noticed {
         entry: EntryId(palm.0),
         palm: Some(palm),
         finding,
+    }
+}
+
+fn blade_tag_doubled(tag: &str, blade: BladeId) -> Noticed {
+    let finding =
+        Finding::new("blade-tag-doubled", Severity::Act).with("tag", Arg::Text(tag.to_owned()));
+    Noticed {
+        entry: EntryId(blade.0),
+        palm: None,
+        finding,
+    }
+}
+
+/// Sets a value, or takes it out.
+fn set<K, Q, V>(map: &mut BTreeMap<K, V>, key: &Q, value: Option<V>)
+where
+    K: Ord + std::borrow::Borrow<Q>,
+    Q: Ord + ToOwned<Owned = K> + ?Sized,
+{
+    match value {
+        Some(value) => drop(map.insert(key.to_owned(), value)),
+        None => drop(map.remove(key)),
     }
 }
 

@@ -1,38 +1,21 @@
 //! One palm's record out of the threads that speak of it.
 
-use super::threads::{Fact, HoldWords, Order, Threads, What};
-use super::{Hold, Noticed, PalmRecord};
+use super::blade_fold::named;
+use super::fact::{HoldWords, Line, Order, What};
+use super::threads::Threads;
+use super::{Hold, Noticed, PalmCut, PalmRecord};
 use crate::day::Day;
 use crate::entry::EntryId;
 use crate::finding::{Arg, Finding, Severity};
 use crate::palm::{Inspection, Palm, PalmId};
 use std::collections::BTreeMap;
 
-/// A thread that stands: its name, the entry at its end, and what that says.
-struct Line<'a> {
-    root: EntryId,
-    id: EntryId,
-    fact: &'a Fact,
-}
-
-impl Line<'_> {
-    fn order(&self) -> Order {
-        (self.fact.at, self.fact.written_at, self.id)
-    }
-}
-
 /// The record of a palm, if it is registered, the moment of its registration, and what is wrong with its entries.
 pub(super) fn fold_palm(
     threads: &Threads,
     palm: PalmId,
 ) -> (Option<(PalmRecord, Order)>, Vec<Noticed>) {
-    let line = |root| {
-        threads
-            .standing(root)
-            .map(|(id, fact)| Line { root, id, fact })
-    };
-    let mut lines: Vec<Line> = threads.about(palm).filter_map(line).collect();
-    lines.sort_unstable_by_key(Line::order);
+    let lines = threads.lines(threads.about(palm));
     let registration = lines.iter().find_map(|line| match &line.fact.what {
         What::Registered(palm) => Some((palm, line.order())),
         _ => None,
@@ -48,6 +31,7 @@ pub(super) fn fold_palm(
     describe(&mut record, &lines);
     look(&mut record, &lines, &mut noticed);
     record.holds = holds(threads, &lines);
+    cuts(threads, &mut record, &lines, &mut noticed);
     record.entries = history(threads, palm);
     (Some((record, order)), noticed)
 }
@@ -59,6 +43,7 @@ fn blank(id: PalmId, palm: Palm, order: Order) -> PalmRecord {
         inspections: Vec::new(),
         inspection_entries: Vec::new(),
         holds: Vec::new(),
+        cuts: Vec::new(),
         notes: Vec::new(),
         removed: None,
         registered: order.0,
@@ -152,6 +137,35 @@ fn holds(threads: &Threads, lines: &[Line]) -> Vec<Hold> {
         })
     };
     lines.iter().filter_map(hold).collect()
+}
+
+/// Cuts in the order of time, a row written twice counted once (the blade's record says so).
+fn cuts(threads: &Threads, record: &mut PalmRecord, lines: &[Line], noticed: &mut Vec<Noticed>) {
+    for line in lines {
+        let What::Cut(cut) = &line.fact.what else {
+            continue;
+        };
+        let at = line.fact.at;
+        let cut = named(threads, cut);
+        let is_there = |other: &PalmCut| other.at == at && other.cut == cut;
+        if record.cuts.iter().rev().any(is_there) {
+            continue;
+        }
+        if cut.stem == 0 || cut.stem > record.palm.stems {
+            let finding = Finding::new("stem-out-of-range", Severity::Caution)
+                .with("tag", Arg::Text(record.palm.tag.clone()))
+                .with("stem", Arg::Count(i64::from(cut.stem)))
+                .with("date", Arg::Date(at.day()));
+            noticed.push(Noticed {
+                entry: line.id,
+                palm: Some(record.id),
+                finding,
+            });
+        }
+        let entry = line.id;
+        record.cuts.push(PalmCut { at, entry, cut });
+    }
+    record.cuts.shrink_to_fit();
 }
 
 /// Every entry that speaks of a palm: corrected and withdrawn ones, and the liftings of its holds.

@@ -1,87 +1,18 @@
-//! Entries joined to threads of corrections, and threads to the palms and holds they speak of.
+//! Entries joined to threads of corrections, and threads to the palms, holds, blades and baths they speak of.
 
-use crate::day::Moment;
-use crate::entry::{Body, Entry, EntryId};
-use crate::palm::{Inspection, Palm, PalmId};
+use super::fact::{Fact, Line, Order, What};
+use crate::blade::BladeId;
+use crate::entry::{Entry, EntryId};
+use crate::palm::{Inspection, PalmId};
 use std::collections::{BTreeMap, BTreeSet};
 
-/// An entry without what the state does not need (who, on which device), its large parts on the heap.
-pub(super) struct Fact {
-    pub at: Moment,
-    pub written_at: Moment,
-    pub replaces: Option<EntryId>,
-    pub what: What,
-}
-
-/// What a fact says; the same as [`Body`]. Kept small: there are as many facts as entries.
-pub(super) enum What {
-    Registered(Box<Palm>),
-    Changed(PalmId, Box<Palm>),
-    Removed(PalmId, Box<str>),
-    /// Without the look while that stands in the palm's record: most looks do, and each is kept once.
-    Inspected(PalmId, Option<Box<Inspection>>),
-    HoldSet(PalmId, Box<HoldWords>),
-    HoldLifted(EntryId),
-    Noted(PalmId, Box<str>),
-    Withdrawn,
-    NotUnderstood {
-        kind: Box<str>,
-    },
-}
-
-/// What a hold says.
-pub(super) struct HoldWords {
-    pub reason: String,
-    pub until: Option<crate::day::Day>,
-    pub note: String,
-}
-
-impl Fact {
-    fn of(entry: Entry) -> Fact {
-        let what = match entry.body {
-            Body::PalmRegistered(palm) => What::Registered(Box::new(palm)),
-            Body::PalmChanged { palm, to } => What::Changed(palm, Box::new(to)),
-            Body::PalmRemoved { palm, why } => What::Removed(palm, why.into()),
-            Body::Inspected { palm, inspection } => {
-                What::Inspected(palm, Some(Box::new(inspection)))
-            }
-            Body::HoldSet {
-                palm,
-                reason,
-                until,
-                note,
-            } => What::HoldSet(
-                palm,
-                Box::new(HoldWords {
-                    reason,
-                    until,
-                    note,
-                }),
-            ),
-            Body::HoldLifted { hold, .. } => What::HoldLifted(hold),
-            Body::Noted { palm, text } => What::Noted(palm, text.into()),
-            Body::Withdrawn { .. } => What::Withdrawn,
-            Body::Unknown { kind, .. } => What::NotUnderstood { kind: kind.into() },
-        };
-        Fact {
-            at: entry.at,
-            written_at: entry.written_at,
-            replaces: entry.replaces,
-            what,
-        }
-    }
-}
-
-/// The order in which entries take effect, as [`Entry::order`].
-pub(super) type Order = (Moment, Moment, EntryId);
-
-/// Where a thread takes effect.
-#[derive(Clone, Copy, PartialEq, Eq)]
-pub(super) enum Place {
-    /// With a palm.
-    Palm(PalmId),
-    /// With a hold, named by its thread.
-    Hold(EntryId),
+/// Where a thread takes effect: with a palm, a blade, both (a cut), a hold named by its thread, a bath likewise.
+#[derive(Clone, Copy, PartialEq, Eq, Default)]
+pub(super) struct Places {
+    pub palm: Option<PalmId>,
+    pub hold: Option<EntryId>,
+    pub blade: Option<BladeId>,
+    pub bath: Option<EntryId>,
 }
 
 /// All facts, and how they hang together. Holds only what follows from the set of entries, never from their arrival.
@@ -91,12 +22,16 @@ pub(super) struct Threads {
     replaced_by: BTreeMap<EntryId, BTreeSet<EntryId>>,
     about: BTreeMap<PalmId, BTreeSet<EntryId>>,
     lifts: BTreeMap<EntryId, BTreeSet<EntryId>>,
+    with_blade: BTreeMap<BladeId, BTreeSet<EntryId>>,
+    in_bath: BTreeMap<EntryId, BTreeSet<EntryId>>,
 }
 
 /// What an entry touched: to be folded anew.
 #[derive(Default)]
 pub(super) struct Touched {
     pub palms: BTreeSet<PalmId>,
+    pub blades: BTreeSet<BladeId>,
+    pub baths: BTreeSet<EntryId>,
     pub threads: BTreeSet<EntryId>,
 }
 
@@ -210,63 +145,114 @@ impl Threads {
     }
 
     /// Where a thread takes effect. One that was withdrawn stays where it was, for the history.
-    pub fn place_of(&self, root: EntryId) -> Option<Place> {
+    pub fn places_of(&self, root: EntryId) -> Places {
         self.path(root)
             .iter()
             .rev()
             .filter_map(|id| self.facts.get(id))
-            .find_map(|fact| match &fact.what {
-                What::Registered(_) => Some(Place::Palm(PalmId(root.0))),
-                What::Changed(palm, _) | What::Removed(palm, _) | What::Inspected(palm, _) => {
-                    Some(self.palm_place(*palm))
-                }
-                What::HoldSet(palm, _) | What::Noted(palm, _) => Some(self.palm_place(*palm)),
-                What::HoldLifted(hold) => Some(Place::Hold(self.root(*hold))),
-                What::Withdrawn | What::NotUnderstood { .. } => None,
-            })
+            .find_map(|fact| self.places(root, &fact.what))
+            .unwrap_or_default()
     }
 
-    fn palm_place(&self, palm: PalmId) -> Place {
-        Place::Palm(PalmId(self.root(EntryId(palm.0)).0))
+    /// The places that a fact of a thread names; `None` if it says nothing of its own.
+    fn places(&self, root: EntryId, what: &What) -> Option<Places> {
+        let mut places = Places::default();
+        match what {
+            What::Registered(_) => places.palm = Some(PalmId(root.0)),
+            What::Changed(palm, _) | What::Removed(palm, _) | What::Inspected(palm, _) => {
+                places.palm = Some(self.palm_named(*palm));
+            }
+            What::HoldSet(palm, _) | What::Noted(palm, _) => {
+                places.palm = Some(self.palm_named(*palm));
+            }
+            What::HoldLifted(hold) => places.hold = Some(self.root(*hold)),
+            What::BladeRegistered(_) => places.blade = Some(BladeId(root.0)),
+            What::BladeChanged(blade, _)
+            | What::BladeRetired(blade, _)
+            | What::BladeLent(blade, _)
+            | What::BladeReturned(blade) => places.blade = Some(self.blade_named(*blade)),
+            What::Cut(cut) => {
+                places.palm = Some(self.palm_named(cut.palm));
+                places.blade = Some(self.blade_named(cut.blade));
+            }
+            What::BathMixed(_) => places.bath = Some(root),
+            What::Cleaned(cleaning) => {
+                places.blade = Some(self.blade_named(cleaning.blade));
+                places.bath = cleaning.bath.map(|bath| self.root(bath));
+            }
+            What::Withdrawn | What::NotUnderstood { .. } => return None,
+        }
+        Some(places)
+    }
+
+    /// A palm by the id of any entry of its registration: the one name it goes by.
+    pub fn palm_named(&self, palm: PalmId) -> PalmId {
+        PalmId(self.root(EntryId(palm.0)).0)
+    }
+
+    /// A blade by the id of any entry of its registration: the one name it goes by.
+    pub fn blade_named(&self, blade: BladeId) -> BladeId {
+        BladeId(self.root(EntryId(blade.0)).0)
     }
 
     fn place(&mut self, root: EntryId, touched: &mut Touched) {
-        match self.place_of(root) {
-            Some(Place::Palm(palm)) => self.about.entry(palm).or_default().insert(root),
-            Some(Place::Hold(hold)) => self.lifts.entry(hold).or_default().insert(root),
-            None => false,
-        };
+        let places = self.places_of(root);
+        if let Some(palm) = places.palm {
+            self.about.entry(palm).or_default().insert(root);
+        }
+        if let Some(hold) = places.hold {
+            self.lifts.entry(hold).or_default().insert(root);
+        }
+        if let Some(blade) = places.blade {
+            self.with_blade.entry(blade).or_default().insert(root);
+        }
+        if let Some(bath) = places.bath {
+            self.in_bath.entry(bath).or_default().insert(root);
+        }
         self.touch(root, touched);
     }
 
     fn unplace(&mut self, root: EntryId, touched: &mut Touched) {
         self.touch(root, touched);
-        match self.place_of(root) {
-            Some(Place::Palm(palm)) => remove(&mut self.about, palm, root),
-            Some(Place::Hold(hold)) => remove(&mut self.lifts, hold, root),
-            None => {}
+        let places = self.places_of(root);
+        if let Some(palm) = places.palm {
+            remove(&mut self.about, palm, root);
+        }
+        if let Some(hold) = places.hold {
+            remove(&mut self.lifts, hold, root);
+        }
+        if let Some(blade) = places.blade {
+            remove(&mut self.with_blade, blade, root);
+        }
+        if let Some(bath) = places.bath {
+            remove(&mut self.in_bath, bath, root);
         }
     }
 
-    /// Marks a thread, its palm, and, for a lifting, the hold and its palm.
+    /// Marks a thread and its places; for a lifting the palm of the hold, for a bath the blades cleaned in it.
     fn touch(&self, root: EntryId, touched: &mut Touched) {
         touched.threads.insert(root);
-        match self.place_of(root) {
-            Some(Place::Palm(palm)) => drop(touched.palms.insert(palm)),
-            Some(Place::Hold(hold)) if hold != root => {
-                touched.threads.insert(hold);
-                if let Some(Place::Palm(palm)) = self.place_of(hold) {
-                    touched.palms.insert(palm);
-                }
-            }
-            Some(Place::Hold(_)) | None => {}
+        let places = self.places_of(root);
+        touched.palms.extend(places.palm);
+        touched.blades.extend(places.blade);
+        touched.baths.extend(places.bath);
+        if let Some(hold) = places.hold.filter(|hold| *hold != root) {
+            touched.threads.insert(hold);
+            touched.palms.extend(self.places_of(hold).palm);
         }
+        // Whether it is a bath may change with this very thread: what was cleaned in it looks again.
+        let cleaned = self.in_bath.get(&root).into_iter().flatten();
+        touched
+            .blades
+            .extend(cleaned.filter_map(|cleaning| self.places_of(*cleaning).blade));
     }
 
     /// An id turned out to belong to another thread: what spoke of it speaks of that thread.
     fn move_references(&mut self, from: EntryId, to: EntryId, touched: &mut Touched) {
+        let mut moved = BTreeSet::new();
         if let Some(about) = self.about.remove(&PalmId(from.0)) {
             touched.palms.extend([PalmId(from.0), PalmId(to.0)]);
+            moved.extend(&about);
             self.about.entry(PalmId(to.0)).or_default().extend(about);
         }
         if let Some(lifts) = self.lifts.remove(&from) {
@@ -274,11 +260,49 @@ impl Threads {
             touched.threads.extend(&lifts);
             self.lifts.entry(to).or_default().extend(lifts);
         }
+        if let Some(with) = self.with_blade.remove(&BladeId(from.0)) {
+            touched.blades.extend([BladeId(from.0), BladeId(to.0)]);
+            moved.extend(&with);
+            self.with_blade
+                .entry(BladeId(to.0))
+                .or_default()
+                .extend(with);
+        }
+        if let Some(inside) = self.in_bath.remove(&from) {
+            touched.baths.extend([from, to]);
+            moved.extend(&inside);
+            self.in_bath.entry(to).or_default().extend(inside);
+        }
+        // A cut stands with its palm, too, and tells its name; so does a cleaning with its bath.
+        for thread in moved {
+            self.touch(thread, touched);
+        }
     }
 
     /// Threads that speak of a palm, named by its thread.
     pub fn about(&self, palm: PalmId) -> impl Iterator<Item = EntryId> {
         self.about.get(&palm).into_iter().flatten().copied()
+    }
+
+    /// Threads that speak of a blade, named by its thread.
+    pub fn with_blade(&self, blade: BladeId) -> impl Iterator<Item = EntryId> {
+        self.with_blade.get(&blade).into_iter().flatten().copied()
+    }
+
+    /// Threads that speak of a bath, named by its thread: its own, and what was cleaned in it.
+    pub fn in_bath(&self, bath: EntryId) -> impl Iterator<Item = EntryId> {
+        self.in_bath.get(&bath).into_iter().flatten().copied()
+    }
+
+    /// What stands of threads, in the order in which it takes effect.
+    pub fn lines(&self, roots: impl Iterator<Item = EntryId>) -> Vec<Line<'_>> {
+        let line = |root| {
+            let (id, fact) = self.standing(root)?;
+            Some(Line { root, id, fact })
+        };
+        let mut lines: Vec<Line> = roots.filter_map(line).collect();
+        lines.sort_unstable_by_key(Line::order);
+        lines
     }
 
     /// Threads that lift a hold, named by its thread.
