@@ -4,6 +4,7 @@
 //! time. Parsing happens once, at first use. What a table does not say stays absent here.
 
 mod check;
+mod cleaners;
 mod facts;
 mod ills;
 mod load;
@@ -44,6 +45,8 @@ pub struct Knowledge {
     pub rules: Vec<RuleRow>,
     /// Cautions and their figures, in the order of the file.
     pub safety: Vec<SafetyRow>,
+    /// What sources say of cleaning blades, in the order of the file.
+    pub cleaners: Vec<CleanerRow>,
     /// Places with monthly means, in the order of the file.
     pub places: Vec<Place>,
     /// Sources, in the order of the file.

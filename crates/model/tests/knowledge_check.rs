@@ -25,6 +25,8 @@ fn no_value_claims_more_than_its_sources() {
     };
     let rows = known.rules.iter().map(|r| (&r.key, r.basis, &r.sources));
     let rows = rows.chain(known.safety.iter().map(|r| (&r.key, r.basis, &r.sources)));
+    let cleaners = known.cleaners.iter();
+    let rows = rows.chain(cleaners.map(|r| (&r.key, r.basis, &r.sources)));
     for (key, basis, sources) in rows {
         assert!(basis == Basis::Assumed || !sources.is_empty(), "{key}");
         assert!(
@@ -64,6 +66,7 @@ fn caught(code: &str, table: &str, seed: impl FnOnce(&Tables<'static>) -> String
         "genera.csv" => &mut tables.genera,
         "pruning_rules.csv" => &mut tables.rules,
         "safety.csv" => &mut tables.safety,
+        "cleaners.csv" => &mut tables.cleaners,
         "climate_normals.csv" => &mut tables.climate,
         _ => &mut tables.sources,
     };
@@ -310,4 +313,60 @@ fn keys_in(code: &str) -> Vec<String> {
     found
         .filter_map(|rest| rest.split('"').next().map(str::to_owned))
         .collect()
+}
+
+#[test]
+fn faults_of_the_cleaners_are_caught() {
+    let table = "cleaners.csv";
+    for (code, from, to) in [
+        ("key-twice", "bleach-dip-10,", "bleach-soak-25,"),
+        ("unknown-source", "trade_bleach50", "trade_bleach60"),
+        ("not-a-word", ",yes,unknown,no,", ",always,unknown,no,"),
+        ("not-yes-or-no", ",yes,unknown,no,", ",yes,unknown,maybe,"),
+        (
+            "unknown-disorder",
+            "thielaviopsis-trunk-rot",
+            "thielaviopsis-rot",
+        ),
+        ("out-of-order", ",25,5,10,", ",25,15,10,"),
+        ("out-of-limits", ",25,5,10,", ",250,5,10,"),
+        ("not-a-number", ",25,5,10,", ",a quarter,5,10,"),
+        ("empty", ",Lejía doméstica,", ",,"),
+        (
+            "agent-named-otherwise",
+            "Lejía doméstica",
+            "Cloro doméstico",
+        ),
+        ("wrong-header", "with_soil", "soil"),
+        (
+            "not-marked-indirect",
+            "fusarium-cubense,yes,yes,yes",
+            "fusarium-cubense,yes,yes,no",
+        ),
+    ] {
+        caught(code, table, |t| with(t.cleaners, from, to));
+    }
+}
+
+/// The figures of the palm bath as the trade sheet has them: 1 part bleach to 3 of water, 5 to 10 minutes.
+#[test]
+fn agents_are_found_by_key_and_by_name() {
+    let known = Knowledge::embedded();
+    for written in ["bleach", " Household Bleach", "lejía doméstica"] {
+        assert_eq!(known.cleaner_named(written), Some("bleach"), "{written}");
+    }
+    assert_eq!(known.cleaner_named("vinegar"), None);
+    let first = known.cleaners_of("bleach").next().unwrap();
+    assert_eq!(
+        (first.strength_pct, first.contact_min, first.contact_max),
+        (Some(25.0), Some(5.0), Some(10.0))
+    );
+    assert_eq!(first.disorders().count(), 3);
+    let agents: Vec<&str> = known
+        .cleaner_agents()
+        .iter()
+        .map(|r| r.agent.as_str())
+        .collect();
+    assert_eq!(agents.iter().filter(|a| **a == "bleach").count(), 1);
+    assert!(agents.contains(&"new-blade") && agents.contains(&"flame"));
 }

@@ -3,6 +3,7 @@
 //! One function a table; each walks the raw text again, so that every flaw names its line. The limits are wide: they
 //! catch slips (a missing decimal point, centimetres for metres), not surprising palms.
 
+mod cleaners;
 mod climate;
 mod names;
 mod texts;
@@ -23,10 +24,21 @@ pub fn check(tables: &Tables) -> Vec<Flaw> {
     names::genera(tables.genera, &known, &mut flaws);
     texts::rules(tables.rules, &mut flaws);
     texts::safety(tables.safety, &mut flaws);
+    cleaners::cleaners(tables.cleaners, &disorders(&known), &mut flaws);
     climate::places(tables.climate, &mut flaws);
     flaws.sort();
     flaws.dedup();
     flaws
+}
+
+/// Keys of disorders that other tables may name.
+fn disorders(_known: &Knowledge) -> std::collections::BTreeSet<&str> {
+    [
+        "fusarium-wilt-canariensis",
+        "fusarium-wilt-palmarum",
+        "thielaviopsis-trunk-rot",
+    ]
+    .into()
 }
 
 /// What was seen so far and on which line: refuses what comes twice.

@@ -6,7 +6,7 @@ use super::origin::SourceIndex;
 use super::reader::{Flaw, each_row, headers, list};
 use super::rows::{Genus, HowSeen, RuleRow, SafetyRow, Source, Synonym};
 use super::tables::Tables;
-use super::{facts, places, traits};
+use super::{cleaners, facts, places, traits};
 use crate::species::LeafForm;
 
 /// Reads all tables.
@@ -32,6 +32,7 @@ pub(super) fn load(tables: &Tables) -> (Knowledge, Vec<Flaw>) {
     known.synonyms = synonyms(tables.synonyms, &index, &mut flaws);
     known.rules = rules(tables.rules, &index, &mut flaws);
     known.safety = safety(tables.safety, &index, &mut flaws);
+    known.cleaners = cleaners::cleaners(tables.cleaners, &index, &mut flaws);
     known.places = places::places(tables.climate, &index, &mut flaws);
     known.rule_at = known
         .rules

@@ -15,6 +15,8 @@ pub struct Tables<'a> {
     pub rules: &'a str,
     /// `safety.csv`.
     pub safety: &'a str,
+    /// `cleaners.csv`: what sources say of cleaning blades.
+    pub cleaners: &'a str,
     /// `climate_normals.csv`.
     pub climate: &'a str,
     /// `sources.csv`.
@@ -31,6 +33,7 @@ impl Tables<'static> {
             genera: include_str!("../../../../knowledge/genera.csv"),
             rules: include_str!("../../../../knowledge/pruning_rules.csv"),
             safety: include_str!("../../../../knowledge/safety.csv"),
+            cleaners: include_str!("../../../../knowledge/cleaners.csv"),
             climate: include_str!("../../../../knowledge/climate_normals.csv"),
             sources: include_str!("../../../../knowledge/sources.csv"),
         }
