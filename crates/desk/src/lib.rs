@@ -8,6 +8,7 @@ pub mod intake;
 pub mod judging;
 pub mod measure;
 pub mod office;
+pub mod tracing;
 pub mod views;
 pub mod words;
 pub mod world;
