@@ -3,20 +3,33 @@
 //! A form keeps what was typed ([`Typed`]); checking gives model values or [`Trouble`]s, each at its field.
 //! A trouble that may be confirmed has the severity `Caution`; ticking its box (see [`confirm_name`]) lets it pass.
 
+mod blade;
+mod blade_save;
+mod cleaning;
+mod cutting;
 mod field;
 mod hold;
 mod import;
 mod inspection;
 mod length;
+mod offers;
 mod palm;
 mod save;
 mod species;
 mod spiral;
 mod thread;
 
+pub use blade_save::{
+    held_at, save_bath, save_blade, save_cleanings, save_cut, save_lent, save_retired, save_returned,
+    start_soaking,
+};
+pub use blade::{Rack, blade, kind_word, typed_blade};
+pub use cleaning::{AtBath, Soaking, bath, blade_box, blade_entry, cleanings, soaking};
+pub use cutting::{AtPalm, cut, is_clean};
 pub use hold::{HOLD_REASONS, hold, lift, remove};
 pub use import::{FileKind, Preview, SHOWN, Shown, preview, take};
 pub use inspection::{About, MOST_FRONDS, inspection, typed_inspection};
+pub use offers::{Offer, baths_in_use, mixes, offers};
 pub use length::{read_length, write_length};
 pub use palm::{Register, palm, seen_mark, typed_palm};
 pub use save::{
@@ -137,6 +150,10 @@ mod tests {
     #[test]
     fn every_code_of_the_forms_has_words_in_every_language() {
         let sources = [
+            include_str!("forms/blade.rs"),
+            include_str!("forms/blade_save.rs"),
+            include_str!("forms/cleaning.rs"),
+            include_str!("forms/cutting.rs"),
             include_str!("forms/field.rs"),
             include_str!("forms/hold.rs"),
             include_str!("forms/import.rs"),

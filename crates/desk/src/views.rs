@@ -1,6 +1,7 @@
 //! What the pages and sheets show, as plain values: chosen, ordered, written out; nothing is left to compute.
 
 pub mod api;
+pub mod blades;
 mod asked;
 mod case;
 pub mod cautions;
@@ -21,6 +22,7 @@ mod said;
 pub mod source_list;
 pub mod standing;
 pub mod today;
+pub mod tracing;
 
 pub use asked::{Answer, Question};
 pub use case::DEFAULT_VISIT_DAYS;

@@ -13,6 +13,11 @@ pub fn palm(tag: &str, tail: &str) -> String {
     format!("/palm/{}{tail}", utf8_percent_encode(tag, KEPT))
 }
 
+/// A blade's page, or one below it (`tail` begins with `/` or `?`, or is empty).
+pub fn blade(tag: &str, tail: &str) -> String {
+    format!("/blades/{}{tail}", utf8_percent_encode(tag, KEPT))
+}
+
 /// `path?name=value&...` without the empty values.
 pub fn with_query(path: &str, pairs: &[(&str, &str)]) -> String {
     let query: Vec<String> = pairs

@@ -10,6 +10,8 @@ pub enum Here {
     Today,
     /// The register.
     Palms,
+    /// Blades, the cutting log, the bath, the trace.
+    Blades,
     /// Files in.
     Import,
     /// Where figures come from.
@@ -22,9 +24,10 @@ pub enum Here {
     Elsewhere,
 }
 
-const PLACES: [(Here, &str, &str); 6] = [
+const PLACES: [(Here, &str, &str); 7] = [
     (Here::Today, "/", "common-today"),
     (Here::Palms, "/palms", "common-palms"),
+    (Here::Blades, "/blades", "common-blades"),
     (Here::Import, "/import", "common-import"),
     (Here::Sources, "/sources", "common-sources"),
     (Here::About, "/about", "common-about"),
@@ -43,9 +46,11 @@ pub fn page(reader: &Reader, here: Here, title: &str, content: Markup) -> Markup
                 title { (title) " · " (reader.say("product")) }
                 link rel="stylesheet" href=(assets::address("spearleaf.css"));
                 link rel="stylesheet" href=(assets::address("forms.css"));
+                link rel="stylesheet" href=(assets::address("blades.css"));
                 link rel="icon" type="image/svg+xml" href=(assets::address("leaf.svg"));
                 script src=(assets::address("crown.js")) defer {}
                 script src=(assets::address("forms.js")) defer {}
+                script src=(assets::address("blades.js")) defer {}
             }
             body {
                 a.skip href="#content" { (reader.say("common-skip")) }
@@ -61,7 +66,7 @@ fn bar(reader: &Reader, here: Here) -> Markup {
     html! {
         header.bar {
             a.mark href="/" { (reader.say("product")) }
-            nav aria-label=(reader.say("common-nav")) { (places(reader, here, &PLACES[..3])) }
+            nav aria-label=(reader.say("common-nav")) { (places(reader, here, &PLACES[..4])) }
             (speaking(reader))
         }
         @if reader.demo { aside.demo data-testid="demo" { (reader.say("common-demo")) } }
@@ -90,7 +95,7 @@ fn foot(reader: &Reader, here: Here) -> Markup {
     html! {
         footer {
             p { (reader.say("common-closing")) }
-            nav aria-label=(reader.say("common-more")) { (places(reader, here, &PLACES[3..])) }
+            nav aria-label=(reader.say("common-more")) { (places(reader, here, &PLACES[4..])) }
         }
     }
 }

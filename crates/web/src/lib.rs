@@ -5,6 +5,7 @@
 mod address;
 mod app;
 mod assets;
+mod badge;
 mod fault;
 pub mod forms;
 mod guard;

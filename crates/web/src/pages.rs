@@ -2,10 +2,11 @@
 
 mod about;
 mod api;
+pub mod blades;
 mod paging;
 mod palm;
 mod palms;
-mod said;
+pub mod said;
 mod settings;
 mod sources;
 mod today;
@@ -19,6 +20,7 @@ pub fn router() -> Router<App> {
         .merge(today::router())
         .merge(palms::router())
         .merge(palm::router())
+        .merge(blades::router())
         .merge(sources::router())
         .merge(about::router())
         .merge(settings::router())

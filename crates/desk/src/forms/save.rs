@@ -211,7 +211,7 @@ pub fn nearest(name: &str) -> Option<Vec<String>> {
     }
 }
 
-fn standing(state: &State, palm: PalmId) -> Result<Arc<PalmRecord>, Stop> {
+pub(super) fn standing(state: &State, palm: PalmId) -> Result<Arc<PalmRecord>, Stop> {
     state
         .palm(palm)
         .filter(|record| record.stands())
@@ -252,7 +252,7 @@ fn now(office: &Office) -> Moment {
 }
 
 /// Records a note under the form's id, unless the form was sent before.
-fn once(office: &Office, history: &[Entry], typed: &Typed, mut note: Note) -> Result<(), Stop> {
+pub(super) fn once(office: &Office, history: &[Entry], typed: &Typed, mut note: Note) -> Result<(), Stop> {
     if let Some(id) = entry_id(typed.get("id")) {
         match resent(history, id, &note.body) {
             Resent::Done => return Ok(()),
@@ -264,7 +264,7 @@ fn once(office: &Office, history: &[Entry], typed: &Typed, mut note: Note) -> Re
     Ok(())
 }
 
-fn record(
+pub(super) fn record(
     office: &Office,
     body: Body,
     id: Option<EntryId>,
@@ -280,7 +280,7 @@ fn record(
     Ok(())
 }
 
-fn whole(code: &'static str) -> Stop {
+pub(super) fn whole(code: &'static str) -> Stop {
     Stop::Troubles(vec![Trouble {
         field: "",
         finding: Finding::new(code, Severity::Refuse),

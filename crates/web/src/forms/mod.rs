@@ -3,7 +3,12 @@
 //! A form that is refused comes back with what was typed and a message at the field; one that is sent twice is saved
 //! once. `assets/forms.js` adds counters, the dial and drafts; nothing depends on it.
 
+mod blades;
+mod cleaning;
+mod cleaning_page;
 mod counter;
+mod cutting;
+mod cutting_page;
 mod dial;
 mod holds;
 mod import;
@@ -14,6 +19,7 @@ mod palms;
 mod parts;
 mod remove;
 mod sent;
+mod soaks;
 mod spear;
 mod species;
 mod stash;
@@ -33,4 +39,7 @@ pub fn router() -> Router<App> {
         .merge(remove::router())
         .merge(species::router())
         .merge(import::router())
+        .merge(blades::router())
+        .merge(cutting::router())
+        .merge(cleaning::router())
 }

@@ -1,0 +1,4 @@
+//! A trace as its page shows it.
+
+pub mod lanes;
+pub mod plot;
