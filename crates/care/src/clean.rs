@@ -2,6 +2,16 @@
 //!
 //! `docs/blades.md` has the rules with their sources.
 
+mod adequacy;
+mod cautions;
+mod ready;
+#[cfg(test)]
+mod tests;
+
+pub use adequacy::{adequacy, adequacy_on, needed_min};
+pub use cautions::cautions;
+pub use ready::{Danger, Did, DidWhat, ready};
+
 use model::knowledge::CleanerRow;
 use model::{Day, Finding, Moment, PalmId};
 
@@ -47,6 +57,9 @@ pub struct CleaningVerdict<'k> {
     pub otherwise: Vec<&'k CleanerRow>,
     /// Why, as findings with sources.
     pub findings: Vec<Finding>,
+    /// [`Adequacy::Short`], and no source at hand would call it enough. A trace may take contact as passed on for
+    /// certain only then; a cleaning that some source holds to be enough passes it on perhaps.
+    pub agreed: bool,
 }
 
 /// Whether a blade may go to a palm now.
