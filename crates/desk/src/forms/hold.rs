@@ -7,7 +7,19 @@ use super::{Trouble, Typed};
 use model::{Arg, Body, Day, EntryId, Finding, PalmId, Severity};
 
 /// Reasons a keeper may choose from, by stable code.
-pub const HOLD_REASONS: [&str; 5] = ["keeper", "nest", "wilt-suspect", "spear", "wires"];
+pub const HOLD_REASONS: [&str; 11] = [
+    "keeper",
+    "nest",
+    "bees",
+    "wilt-suspect",
+    "phytoplasma-suspect",
+    "bud-rot-suspect",
+    "trunk-rot-suspect",
+    "conk",
+    "weevil-suspect",
+    "spear",
+    "wires",
+];
 
 /// Checks the form that sets a hold.
 pub fn hold(typed: &Typed, palm: PalmId, today: Day) -> Result<Body, Vec<Trouble>> {

@@ -2,7 +2,7 @@
 
 use crate::measure::Measure;
 use crate::words::{Lang, Value, Words};
-use model::knowledge::{HowSeen, RuleRow, SafetyRow};
+use model::knowledge::{HowSeen, RuleRow, SafetyRow, Texts};
 use model::{Basis, Finding, Knowledge, Severity, SourceKey};
 
 /// Who speaks to a reader: words, units, and the tables that sources and rules are looked up in.
@@ -75,6 +75,14 @@ impl Speaker {
     /// Words with arguments.
     pub fn text(&self, code: &str, args: &[(&'static str, Value)]) -> String {
         self.words().text(code, args)
+    }
+
+    /// A text of a table in the reader's language.
+    pub fn texts<'t>(&self, texts: &'t Texts) -> &'t str {
+        match self.words().lang() {
+            Lang::En => &texts.en,
+            Lang::Es => &texts.es,
+        }
     }
 
     /// A finding ready to show.

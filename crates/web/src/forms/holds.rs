@@ -5,7 +5,7 @@ use super::parts::{self, Kind, Sheet};
 use super::sent::{Sent, again, could_not};
 use crate::{App, Fault, Here, Reader, address, page};
 use axum::Router;
-use axum::extract::{Path, State};
+use axum::extract::{Path, Query, State};
 use axum::response::Response;
 use axum::routing::{get, post};
 use desk::forms::{self, HOLD_REASONS, Stop, Trouble, Typed};
@@ -13,6 +13,7 @@ use desk::office::Office;
 use maud::{Markup, html};
 use model::PalmRecord;
 use model::state::Hold;
+use serde::Deserialize;
 
 /// The page of holds and its two forms.
 pub fn router() -> Router<App> {
@@ -21,10 +22,19 @@ pub fn router() -> Router<App> {
         .route("/palm/{tag}/holds/lift", post(lift))
 }
 
+/// What a link to the form fills in.
+#[derive(Deserialize, Default)]
+#[serde(default)]
+struct Asked {
+    reason: String,
+    note: String,
+}
+
 async fn show(
     State(app): State<App>,
     reader: Reader,
     Path(tag): Path<String>,
+    Query(asked): Query<Asked>,
 ) -> Result<Markup, Fault> {
     let whose = reader.clone();
     app.ask(&reader, move |office| {
@@ -33,7 +43,7 @@ async fn show(
             office,
             &whose,
             &record,
-            &Typed::default(),
+            &Typed::of([("reason", asked.reason), ("note", asked.note)]),
             Vec::new(),
             false,
         ))
