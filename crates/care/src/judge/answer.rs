@@ -141,3 +141,71 @@ pub struct HoldAdvice {
     /// A sign that alone calls for the hold, whatever the probability (a conk, a spear that pulls out).
     pub sign: Option<&'static str>,
 }
+
+/// The move and hunger side by side.
+#[derive(Clone, PartialEq, Debug)]
+pub struct MoveOrHunger {
+    /// The move: the shedding and the slow growth after it.
+    pub moved: Side,
+    /// Hunger: any shortage of a nutrient.
+    pub hungry: Side,
+    /// In a word.
+    pub call: Call,
+    /// The shortages with their probabilities, most probable first.
+    pub which_hunger: Vec<(&'static str, f64)>,
+    /// Signs not yet looked for that would change the call, the largest expected swing first.
+    pub changes: Vec<Swing>,
+}
+
+/// One of the two explanations.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Side {
+    /// Probability that it is at work (both may be), 0..=1.
+    pub probability: f64,
+    /// What speaks for it, strongest first.
+    pub for_it: Vec<Speaks>,
+    /// What speaks against it, strongest first.
+    pub against: Vec<Speaks>,
+}
+
+/// Which of the two is at least as probable as not.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Call {
+    /// The move.
+    Move,
+    /// Hunger.
+    Hunger,
+    /// Both at once.
+    Both,
+    /// Neither.
+    Neither,
+}
+
+impl Call {
+    /// The word in files and message keys.
+    pub fn key(self) -> &'static str {
+        match self {
+            Call::Move => "move",
+            Call::Hunger => "hunger",
+            Call::Both => "both",
+            Call::Neither => "neither",
+        }
+    }
+}
+
+/// What one more sign would do to the two probabilities.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Swing {
+    /// The sign.
+    pub sign: &'static str,
+    /// Chance that it is there, 0..=1.
+    pub chance: f64,
+    /// By how much the difference between the two is expected to move, 0..=2.
+    pub swing: f64,
+    /// Probability of the move and of hunger if it is there.
+    pub if_there: (f64, f64),
+    /// The same if it is not.
+    pub if_not: (f64, f64),
+    /// Whether one of the answers would change the call.
+    pub changes_call: bool,
+}
