@@ -6,9 +6,38 @@
 
 mod answer;
 mod ask;
+mod book;
+mod lanes;
+mod nearby;
+mod reckon;
+mod register;
+mod run;
+mod table;
+mod verdict;
+mod ways;
 
 pub use answer::{
     Between, CaseTold, Exposure, HostWord, LatencyTold, LogSpan, Nearby, Passed, Stand, Step,
     TraceAnswer, Travel, Way,
 };
 pub use ask::{Ask, CaseAsk, Direction};
+pub use book::{BladeName, Book, BookMaker, Cleaned, Mark};
+pub use nearby::distance;
+pub use register::book_of;
+pub use run::{Judge, answer};
+pub use table::{EXPOSURE_COLUMNS, exposure_rows, passed};
+pub use verdict::Verdict;
+
+use model::{Finding, Knowledge, State};
+
+/// A trace of what the register knows, by the rules and tables of this program.
+pub fn of_state(state: &State, ask: &Ask) -> Result<TraceAnswer, Finding> {
+    of_book(&book_of(state), ask)
+}
+
+/// A trace of a log, by the rules and tables of this program.
+pub fn of_book(book: &Book, ask: &Ask) -> Result<TraceAnswer, Finding> {
+    let known = Knowledge::embedded();
+    let disorder = ask.disorder.map(|row| row.key.as_str());
+    answer(book, ask, &|cleaned| Verdict::of(cleaned, disorder, known), known)
+}

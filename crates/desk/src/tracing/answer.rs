@@ -116,8 +116,8 @@ pub struct LogSpan {
 pub enum Passed {
     /// Too short or too weak; minutes missing if that is known.
     Short(Option<f64>),
-    /// Nobody can say.
-    Unknown,
+    /// Nobody can say. Minutes missing by the strictest source, where another calls it enough.
+    Unknown(Option<f64>),
     /// It was enough, but within the same second as a cut: nobody knows which came first. Possible set only.
     OrderOpen,
 }
@@ -152,16 +152,16 @@ pub struct Step {
     pub to: String,
     /// When it had cut there.
     pub reached: Moment,
-    /// All cleanings in between: none of them ends the chain.
+    /// Cleanings in between, none of which ends the chain; the last ones, at most [`Step::MOST_BETWEEN`].
     pub between: Vec<Between>,
     /// Tags of the palms it cut in between, in the order of the cuts, each once; at most [`Step::MOST_BETWEEN`].
     pub cut_between: Vec<String>,
-    /// How many palms it cut in between.
-    pub palms_between: usize,
+    /// How many cuts it made in between.
+    pub cuts_between: usize,
 }
 
 impl Step {
-    /// Palms named one by one.
+    /// Palms and cleanings named one by one.
     pub const MOST_BETWEEN: usize = 50;
 }
 
@@ -189,8 +189,6 @@ pub struct Exposure {
     pub way: Way,
     /// The first possible contact (backward: the last), where it is another than `way`.
     pub possible: Option<Way>,
-    /// The fewest passages of any chain in the possible set.
-    pub fewest: u32,
     /// Forward: the last exposure in the possible set. Backward: the earliest cut that may have passed it on.
     pub last: Moment,
     /// How many of its cuts were exposures in the possible set (backward: may have passed it on).
