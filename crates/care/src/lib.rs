@@ -11,6 +11,7 @@ pub mod facts;
 pub mod judge;
 pub mod method;
 pub mod plan;
+pub mod rotation;
 pub mod rule;
 pub mod rules;
 pub mod sight;
