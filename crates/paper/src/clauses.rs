@@ -9,10 +9,9 @@ mod outline;
 use crate::leaf::{Frame, Leaf};
 use crate::press::{self, Template};
 use crate::refs::{Refs, Work};
-use crate::{Error, Pdf};
+use crate::{Error, Pdf, rows};
 use baths::Bath;
 use desk::views::Speaker;
-use desk::words::Lang;
 use model::{Basis, SourceKey};
 use outline::{Item, Part};
 use serde::Serialize;
@@ -139,23 +138,11 @@ impl Writer<'_> {
 
     /// The clause of a row of the rules or of the cautions.
     fn row(&mut self, key: &str) -> Clause {
-        let knowledge = self.speaker.knowledge;
-        let es = self.leaf.measure.words.lang() == Lang::Es;
-        if let Some(rule) = knowledge.rule(key) {
-            let text = if es { &rule.text_es } else { &rule.text };
-            return self.said(text.clone(), None, rule.basis, &rule.sources);
-        }
-        let Some(row) = knowledge.safety(key) else {
+        match rows::row(&self.speaker, key) {
+            Some(row) => self.said(row.text, row.figure, row.basis, row.sources),
             // a row that went away shows its key: seen, and refused by a test
-            return self.said(key.to_owned(), None, Basis::Assumed, &[]);
-        };
-        let (text, condition) = if es {
-            (&row.text_es, &row.condition_es)
-        } else {
-            (&row.text, &row.condition)
-        };
-        let figure = figure(text, &row.value, &row.unit, condition);
-        self.said(text.clone(), figure, row.basis, &row.sources)
+            None => self.said(key.to_owned(), None, Basis::Assumed, &[]),
+        }
     }
 
     fn said(
@@ -173,20 +160,6 @@ impl Writer<'_> {
             otherwise: Vec::new(),
         }
     }
-}
-
-/// A figure with its unit unless the text has figures itself, and when it holds.
-fn figure(text: &str, value: &str, unit: &str, condition: &str) -> Option<String> {
-    let digits = |text: &str| text.contains(|c: char| c.is_ascii_digit());
-    let value = match digits(value) && !digits(text) {
-        true => format!("{value} {unit}").trim().to_owned(),
-        false => String::new(),
-    };
-    let parts: Vec<&str> = [value.as_str(), condition]
-        .into_iter()
-        .filter(|part| !part.is_empty())
-        .collect();
-    (!parts.is_empty()).then(|| parts.join("; "))
 }
 
 #[cfg(test)]

@@ -8,8 +8,11 @@ pub enum Error {
     /// Nothing that could stand on it.
     #[error("nothing to print")]
     Empty,
-    /// More labels than one file should have.
-    #[error("{found} labels, at most {limit}")]
+    /// Nothing in the register carries this tag.
+    #[error("no such tag: {0}")]
+    NoSuch(String),
+    /// More than one file should have.
+    #[error("{found}, at most {limit}")]
     TooMany {
         /// How many there are.
         found: usize,
@@ -33,6 +36,7 @@ impl Error {
         let refuse = |code| Finding::new(code, Severity::Refuse);
         match self {
             Error::Empty => refuse("sheet-empty"),
+            Error::NoSuch(tag) => refuse("sheet-no-such").with("tag", Arg::Text(tag.clone())),
             Error::TooMany { found, limit } => refuse("sheet-too-many")
                 .with("found", Arg::Count(*found as i64))
                 .with("limit", Arg::Count(*limit as i64)),

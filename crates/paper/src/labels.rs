@@ -1,5 +1,9 @@
 //! Labels with QR codes, for blades and palms: scan one, and the phone opens its page.
 
+mod choose;
+
+pub use choose::{Choice, Groups, blade_labels, groups, palm_labels};
+
 use crate::leaf::{Frame, Leaf};
 use crate::press::{self, Template};
 use crate::{Error, Pdf, qr};

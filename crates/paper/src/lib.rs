@@ -9,14 +9,18 @@ mod error;
 mod fonts;
 mod labels;
 mod leaf;
+mod order;
 mod press;
 mod qr;
 mod refs;
+mod rows;
+mod tracing;
 
 pub use clauses::clauses;
 pub use error::Error;
-pub use labels::{Label, labels};
+pub use labels::{Choice, Groups, Label, blade_labels, groups, labels, palm_labels};
 pub use leaf::{Leaf, Size};
+pub use tracing::trace_report;
 
 /// A finished sheet.
 #[derive(Clone, PartialEq, Eq, Debug)]

@@ -17,20 +17,33 @@ pub(super) struct Bath {
     mark: Option<String>,
 }
 
-/// Rows good enough to be demanded: stated to work, for palms, with a time. One a way of mixing, the longest time.
+/// Rows good enough to be demanded: stated to work against a disorder of palms, and for how long. One a way of mixing,
+/// the longest time.
 pub(super) fn accepted(rows: &[CleanerRow]) -> Vec<&CleanerRow> {
     let mut kept: Vec<&CleanerRow> = Vec::new();
-    let fit =
-        |row: &&CleanerRow| row.works == Works::Yes && !row.indirect && row.contact_min.is_some();
+    let fit = |row: &&CleanerRow| {
+        let stated = row.works == Works::Yes && row.disorders().next().is_some();
+        stated && !row.indirect && row.contact_min.is_some()
+    };
     for row in rows.iter().filter(fit) {
         let same = |k: &&CleanerRow| k.agent == row.agent && k.strength_pct == row.strength_pct;
-        match kept.iter().position(|k| same(&k)) {
-            Some(at) if kept[at].contact_min < row.contact_min => kept[at] = row,
+        match kept.iter().position(same) {
+            Some(at) if longest(kept[at]) < longest(row) => kept[at] = row,
             Some(_) => {}
             None => kept.push(row),
         }
     }
     kept
+}
+
+/// The contact to demand: the longest that the source names, because the shortest is the least it hopes for.
+pub(super) fn longest(row: &CleanerRow) -> Option<f64> {
+    let max = row.contact_max.or(row.contact_min);
+    if row.contact_min > max {
+        row.contact_min
+    } else {
+        max
+    }
 }
 
 impl Writer<'_> {
@@ -41,11 +54,10 @@ impl Writer<'_> {
             "clauses-bath-minutes",
             "clauses-bath-caution",
         ];
-        let rows: &[CleanerRow] = &[];
         Baths {
             title: self.leaf.say("clauses-baths"),
             heads: heads.iter().map(|code| self.leaf.say(code)).collect(),
-            rows: accepted(rows)
+            rows: accepted(&self.speaker.knowledge.cleaners)
                 .into_iter()
                 .map(|row| self.bath(row))
                 .collect(),
@@ -67,13 +79,27 @@ impl Writer<'_> {
             name: text(&row.name),
             mix: text(&row.mix),
             strength: row.strength_pct.map_or_else(|| "–".to_owned(), share),
-            minutes: row.contact_min.map_or_else(String::new, |minutes| {
-                let n = [("n", measure.number(minutes, 1).into())];
-                self.leaf.text("clauses-bath-at-least", &n)
-            }),
+            minutes: self.minutes(row),
             caution: text(&row.caution),
             numbers: self.refs.numbers(&row.sources),
             mark: self.speaker.basis(row.basis),
         }
+    }
+
+    fn minutes(&self, row: &CleanerRow) -> String {
+        let number = |minutes: f64| self.leaf.measure.number(minutes, 1);
+        let (Some(low), Some(high)) = (row.contact_min, longest(row)) else {
+            return String::new();
+        };
+        if high == 0.0 {
+            return "–".to_owned();
+        }
+        let args = [("n", number(high).into()), ("low", number(low).into())];
+        let code = if low < high {
+            "clauses-bath-of-range"
+        } else {
+            "clauses-bath-at-least"
+        };
+        self.leaf.text(code, &args)
     }
 }

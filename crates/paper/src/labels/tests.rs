@@ -68,8 +68,7 @@ fn every_code_reads_back_as_the_address_of_its_blade() {
             tag: "Ñ 1/2?".to_owned(),
             ..Palm::default()
         }));
-        let mut expected: Vec<String> =
-            labels.iter().map(|l| format!("{BASE}{}", l.path)).collect();
+        let expected: Vec<String> = labels.iter().map(|l| format!("{BASE}{}", l.path)).collect();
         assert_eq!(read_off(&leaf, &labels), expected);
         assert!(expected.contains(&format!("{BASE}/palm/%C3%91%201%2F2%3F")));
     }
