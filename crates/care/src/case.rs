@@ -1,5 +1,6 @@
 //! What the rules are told: one stem of one palm on one day.
 
+use crate::judge::Judgement;
 use model::state::Hold;
 use model::{Day, Inspection, Knowledge, Palm, Species};
 
@@ -37,6 +38,8 @@ pub struct CutCase<'a> {
     pub today: Day,
     /// Day of the next visit after this one. `None`: nothing planned, so nothing live can be allowed.
     pub next_visit: Option<Day>,
+    /// What ails the palm by the signs of the last look, if it was judged.
+    pub judgement: Option<&'a Judgement>,
     /// What is going on around the palm.
     pub grounds: Grounds,
     /// Rules, cautions and their sources.

@@ -27,6 +27,7 @@ pub fn sight<'a>(case: &CutCase<'a>) -> Sight<'a> {
         holds: case.holds,
         today: case.today,
         next_visit: case.next_visit,
+        judgement: case.judgement,
         grounds: case.grounds,
         knowledge: case.knowledge,
     }

@@ -2,6 +2,7 @@
 
 use crate::case::{CrownFacts, Grounds};
 use crate::cautions::LAST;
+use crate::judge::Judgement;
 use crate::rule::{Say, cite};
 use model::state::Hold;
 use model::{Day, Finding, Inspection, Knowledge, Palm, SourceKey, Spear, Species};
@@ -23,6 +24,8 @@ pub struct Sight<'a> {
     pub today: Day,
     /// Next visit after this one.
     pub next_visit: Option<Day>,
+    /// What ails the palm by the signs of the last look, if it was judged.
+    pub judgement: Option<&'a Judgement>,
     /// What is going on around the palm.
     pub grounds: Grounds,
     /// Rules, cautions and their sources.

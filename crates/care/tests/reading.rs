@@ -48,6 +48,7 @@ impl Stem {
             holds: &[],
             today: self.today,
             next_visit: Some(self.today.plus(365)),
+            judgement: None,
             grounds: Grounds::default(),
             knowledge: Knowledge::embedded(),
         }

@@ -34,7 +34,7 @@ pub struct Evidence<'a> {
 }
 
 /// The answer.
-#[derive(Clone, PartialEq, Debug)]
+#[derive(Clone, PartialEq, Debug, Default)]
 pub struct Judgement {
     /// Every disorder of the table, most probable first; equal ones in the order of the table.
     pub ranked: Vec<Ranked>,
@@ -138,6 +138,8 @@ pub struct HoldAdvice {
     pub probability: f64,
     /// The disorders behind it, most probable first.
     pub because: Vec<&'static str>,
+    /// Whether the probability alone calls for it.
+    pub likely: bool,
     /// A sign that alone calls for the hold, whatever the probability (a conk, a spear that pulls out).
     pub sign: Option<&'static str>,
 }

@@ -8,7 +8,14 @@ use model::knowledge::HoldKind;
 
 /// Signs that alone call for a hold, whatever the probability: what is seen is the trouble itself, or makes the palm
 /// unsafe to climb or to lean on.
-pub const ALONE: &[(&str, HoldKind)] = &[];
+pub const ALONE: [(&str, HoldKind); 6] = [
+    ("conk-lower-trunk", HoldKind::TrunkRot),
+    ("soft-trunk-patch", HoldKind::TrunkRot),
+    ("trunk-collapse-or-crown-drop", HoldKind::TrunkRot),
+    ("spear-pulls-out", HoldKind::BudRot),
+    ("grubs-cocoons-in-crown", HoldKind::Weevil),
+    ("entry-holes-frass", HoldKind::Weevil),
+];
 
 /// Reason codes of holds that have words for what to do instead, whom to tell and what ends them.
 const REASONS: [&str; 12] = [
@@ -54,11 +61,12 @@ pub(super) fn holds(tables: &Tables, told: &Told, weighed: &Weighed) -> Vec<Hold
         .filter_map(|((kind, _), sets)| {
             let probability = weighed.share(sets);
             let sign = alone(tables, told, *kind);
-            let held = sign.is_some() || probability >= tables.weights.hold_from;
-            held.then(|| HoldAdvice {
+            let likely = probability >= tables.weights.hold_from;
+            (likely || sign.is_some()).then(|| HoldAdvice {
                 kind: *kind,
                 probability,
                 because: because(tables, weighed, *kind),
+                likely,
                 sign,
             })
         })

@@ -21,7 +21,19 @@ pub const RULE: Rule = Rule {
 };
 
 /// Reasons that have a rule of their own.
-const ELSEWHERE: [&str; 6] = ["nest", "bats", "bees", "wilt-suspect", "spear", "wires"];
+const ELSEWHERE: [&str; 11] = [
+    "nest",
+    "bats",
+    "bees",
+    "wilt-suspect",
+    "phytoplasma-suspect",
+    "bud-rot-suspect",
+    "trunk-rot-suspect",
+    "weevil-suspect",
+    "conk",
+    "spear",
+    "wires",
+];
 
 fn check(sight: &Sight) -> Spoken {
     let findings: Vec<Finding> = sight

@@ -25,6 +25,7 @@ pub mod stalks;
 pub mod storm;
 pub mod stroke;
 pub mod stub;
+pub mod suspect;
 pub mod weevil_season;
 pub mod wilt;
 pub mod wires_within;
@@ -39,6 +40,7 @@ pub const ALL: &[Rule] = &[
     wires_within::RULE,
     spear::RULE,
     wilt::RULE,
+    suspect::RULE,
     nest::RULE,
     held::RULE,
     // what comes off and what stays

@@ -23,8 +23,12 @@ pub const RULE: Rule = Rule {
     check,
 };
 
+/// The sign that says the same as [`Spear::Pulled`].
+const PULLED_SIGN: &str = "spear-pulls-out";
+
 fn check(sight: &Sight) -> Spoken {
     let say = match sight.spear() {
+        _ if sight.sign(PULLED_SIGN) => PULLED,
         Some(Spear::Leaning) => LEANING,
         Some(Spear::Down) => DOWN,
         Some(Spear::Pulled) => PULLED,

@@ -9,6 +9,7 @@
 //! Would change it: a laboratory result.
 
 use crate::rule::{Limit, Part, Rule, Say, Spoken};
+use crate::rules::suspect;
 use crate::sight::Sight;
 use crown::Explanation;
 use model::{Arg, Severity};
@@ -31,13 +32,18 @@ pub const DECLINE_LIKELY: f64 = 0.5;
 /// Signs of the fronds dying on one side first.
 const SIGNS: [&str; 2] = ["one-sided-browning", "wilt"];
 
+/// Whether a sign or a person says so.
+pub fn suspected(sight: &Sight) -> bool {
+    SIGNS.iter().any(|s| sight.sign(s)) || sight.hold("wilt-suspect").is_some()
+}
+
 fn check(sight: &Sight) -> Spoken {
     let share = sight.crown.probabilities[Explanation::Decline.index()];
-    let seen = SIGNS.iter().any(|s| sight.sign(s));
-    if seen || sight.hold("wilt-suspect").is_some() {
+    if suspected(sight) {
         return Spoken::limit(sight.say(&SUSPECT), Limit::NOTHING);
     }
-    if share >= DECLINE_LIKELY {
+    // a named suspicion says more than the counts
+    if share >= DECLINE_LIKELY && !suspect::judged(sight) {
         return Spoken::limit(
             sight.say(&DECLINE).with("share", Arg::Share(share)),
             Limit::NOTHING,

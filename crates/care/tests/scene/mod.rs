@@ -1,8 +1,10 @@
 //! Scenes for tests: one stem with plain facts, everything adjustable.
 #![allow(dead_code)] // every test takes its own part of it
 
+use care::judge::{HoldAdvice, Judgement};
 use care::rule::{Limit, Rule};
 use care::{CrownFacts, Grounds, Settled, Sight};
+use model::knowledge::HoldKind;
 use model::state::Hold;
 use model::{Day, EntryId, Inspection, Knowledge, Metres, Moment, Palm, Species};
 
@@ -16,6 +18,7 @@ pub struct Scene {
     pub holds: Vec<Hold>,
     pub today: Day,
     pub next_visit: Option<Day>,
+    pub judgement: Option<Judgement>,
     pub grounds: Grounds,
 }
 
@@ -55,6 +58,7 @@ impl Scene {
             holds: Vec::new(),
             today,
             next_visit: Some(today.plus(365)),
+            judgement: None,
             grounds: Grounds::default(),
         }
     }
@@ -69,6 +73,7 @@ impl Scene {
             holds: &self.holds,
             today: self.today,
             next_visit: self.next_visit,
+            judgement: self.judgement.as_ref(),
             grounds: self.grounds,
             knowledge: Knowledge::embedded(),
         }
@@ -87,6 +92,18 @@ impl Scene {
             since: Moment::at_midnight(self.today.plus(-1)),
             until: None,
             note: String::new(),
+        });
+    }
+
+    /// Judged, with this hold called for.
+    pub fn suspected(&mut self, kind: HoldKind, disorder: &'static str, probability: f64) {
+        let judgement = self.judgement.get_or_insert_default();
+        judgement.holds.push(HoldAdvice {
+            kind,
+            probability,
+            because: vec![disorder],
+            likely: true,
+            sign: None,
         });
     }
 

@@ -3,6 +3,7 @@
 
 use crate::scene::Scene;
 use crown::Cut;
+use model::knowledge::HoldKind;
 use model::{Day, Finding, Metres, Spear};
 
 /// Everything said in the sweep, plans and answers.
@@ -68,6 +69,25 @@ const CHANGES: &[fn(&mut Scene)] = &[
             .into_iter()
             .for_each(|reason| s.hold(reason))
     },
+    |s| {
+        let suspicions = [
+            (HoldKind::Wilt, "fusarium-wilt-canariensis"),
+            (HoldKind::Phytoplasma, "lethal-bronzing"),
+            (HoldKind::BudRot, "phytophthora-bud-rot"),
+            (HoldKind::TrunkRot, "ganoderma-butt-rot"),
+            (HoldKind::Weevil, "red-palm-weevil"),
+        ];
+        for (kind, disorder) in suspicions {
+            s.suspected(kind, disorder, 0.35);
+        }
+    },
+    |s| s.look().signs = vec!["conk-lower-trunk".into(), "entry-holes-frass".into()],
+    |s| {
+        ["phytoplasma", "bud-rot", "trunk-rot", "weevil"]
+            .into_iter()
+            .for_each(|kind| s.hold(&format!("{kind}-suspect")))
+    },
+    |s| s.hold("conk"),
     |s| s.crown.probabilities = [0.2, 0.0, 0.1, 0.7],
     |s| s.crown.probabilities = [0.3, 0.0, 0.4, 0.3],
     |s| s.crown.probabilities = [0.75, 0.0, 0.25, 0.0],

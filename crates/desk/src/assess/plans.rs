@@ -68,6 +68,7 @@ fn with_cases<T>(
             holds: &[],
             today: visit.on,
             next_visit: visit.next,
+            judgement: None,
             grounds: visit.grounds,
             knowledge: yard.knowledge(),
         }));

@@ -61,6 +61,7 @@ impl<'a> StemToday<'a> {
             holds: &self.holds,
             today: self.today,
             next_visit: Some(self.next_visit),
+            judgement: None,
             grounds: self.grounds,
             knowledge: Knowledge::embedded(),
         }
