@@ -1,6 +1,7 @@
 //! Use cases and views: the only place where the core meets the world (clock, ids, files come in here).
 
 pub mod assess;
+pub mod blades;
 pub mod clock;
 pub mod demo;
 pub mod export;

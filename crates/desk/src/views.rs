@@ -3,7 +3,7 @@
 pub mod api;
 pub mod blades;
 mod asked;
-mod case;
+pub(crate) mod case;
 pub mod cautions;
 pub mod charts;
 mod crowns;
