@@ -22,8 +22,8 @@ pub use answer::{
 };
 pub use holds::{ALONE, hold_by_sign, hold_reason, hold_reasons};
 pub use move_or_hunger::move_or_hunger;
-pub use tables::{AGEING, Rows, THE_MOVE};
-pub use weights::{ABOUT_ONE, Weights};
+pub use tables::{AGEING, FROST, MOVED, Rows, STORM, THE_MOVE};
+pub use weights::{ABOUT_ONE, BASE, Weights};
 
 use model::Knowledge;
 use std::sync::OnceLock;

@@ -51,7 +51,7 @@ impl Told {
 }
 
 fn signs(keys: &[usize]) -> Vec<String> {
-    keys.iter().map(|k| format!("s{k}")).collect()
+    keys.iter().map(|k| judge_rows::key(*k)).collect()
 }
 
 fn any_told() -> impl Strategy<Value = Told> {
@@ -104,7 +104,7 @@ fn of(judgement: &Judgement, key: &str) -> f64 {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 400, failure_persistence: None, ..ProptestConfig::default() })]
+    #![proptest_config(ProptestConfig { cases: 150, failure_persistence: None, ..ProptestConfig::default() })]
 
     #[test]
     fn probabilities_and_doubt_are_those_of_the_enumeration(told in any_told()) {

@@ -1,7 +1,7 @@
 //! Factors on the disorders from species, season, move, frost and storm.
 
 use super::answer::Evidence;
-use super::tables::{THE_MOVE, Tables};
+use super::tables::{MOVED, THE_MOVE, Tables};
 use super::weights::Weights;
 use model::Day;
 use model::knowledge::{DisorderRow, Family, HostKind};
@@ -137,6 +137,8 @@ pub(super) enum Moved {
     Never,
     /// Once; nobody knows how long ago.
     Undated,
+    /// Within about a year, as a sign says.
+    Lately,
     /// So many days ago.
     Days(f64),
 }
@@ -146,29 +148,37 @@ impl Moved {
         let days = [evidence.moved_on, evidence.planted_on]
             .into_iter()
             .flatten();
+        let told = |keys: &[String]| keys.iter().any(|key| key == MOVED);
+        let lately = told(evidence.seen) && !told(evidence.absent);
         let Some(on) = evidence.on else {
-            return if days.count() > 0 {
-                Moved::Undated
-            } else {
-                Moved::Never
+            return match days.count() {
+                0 if lately => Moved::Lately,
+                0 => Moved::Never,
+                _ => Moved::Undated,
             };
         };
         // a move still to come has moved nothing yet
         match days.filter(|day| *day <= on).max() {
             Some(day) => Moved::Days(f64::from(on.since(day))),
+            None if lately => Moved::Lately,
             None => Moved::Never,
         }
     }
 
     /// Whether the shedding after a move is what the counts show anyway.
     pub fn recently(self, w: &Weights) -> bool {
-        matches!(self, Moved::Days(days) if days < w.move_established_days)
+        match self {
+            Moved::Lately => true,
+            Moved::Days(days) => days < w.move_established_days,
+            Moved::Never | Moved::Undated => false,
+        }
     }
 
     /// How much of the move is left, 0..=1.
     fn left(self, w: &Weights) -> f64 {
         match self {
             Moved::Never => 0.0,
+            Moved::Lately => 1.0,
             Moved::Undated => w.move_undated,
             Moved::Days(days) if days <= w.move_established_days => between(
                 days,

@@ -10,11 +10,11 @@ use model::knowledge::HoldKind;
 /// unsafe to climb or to lean on.
 pub const ALONE: [(&str, HoldKind); 6] = [
     ("conk-lower-trunk", HoldKind::TrunkRot),
-    ("soft-trunk-patch", HoldKind::TrunkRot),
-    ("trunk-collapse-or-crown-drop", HoldKind::TrunkRot),
+    ("trunk-soft-high", HoldKind::TrunkRot),
+    ("crown-fell", HoldKind::TrunkRot),
     ("spear-pulls-out", HoldKind::BudRot),
-    ("grubs-cocoons-in-crown", HoldKind::Weevil),
-    ("entry-holes-frass", HoldKind::Weevil),
+    ("grubs-or-cocoons", HoldKind::Weevil),
+    ("holes-chewed-fibre", HoldKind::Weevil),
 ];
 
 /// Reason codes of holds that have words for what to do instead, whom to tell and what ends them.

@@ -1,12 +1,18 @@
 //! Tables made once from the rows: the chance of every sign in every set.
 
 use super::sets::Sets;
-use super::weights::{ABOUT_ONE, Weights, about, possible};
+use super::weights::{ABOUT_ONE, BASE, Weights, about, possible};
 use model::knowledge::{Course, DisorderRow, HoldKind, SignLink, SignRow, Strength, WeightRow};
 use model::math;
 
 /// Key of the disorder that is none: it is always at work.
 pub const AGEING: &str = "natural-senescence";
+/// Signs that tell of what happened, not of what is seen: where the date is told they say nothing more.
+pub const MOVED: &str = "recently-moved";
+/// The same of a frost.
+pub const FROST: &str = "recent-freeze";
+/// The same of a storm.
+pub const STORM: &str = "recent-storm";
 /// Key of the disorder that only a move makes.
 pub const THE_MOVE: &str = "transplant-shock";
 
@@ -63,7 +69,7 @@ impl Tables {
         let at = |key: &str| troubles.iter().position(|t| t.key == key);
         let weights = Weights::of(rows.weights);
         let sets = Sets::over(troubles.len());
-        let links = Links::of(&rows, &troubles);
+        let links = Links::of(&rows, &troubles, &weights);
         let chances = links.chances(&weights, &sets);
         let (signs, count) = (rows.signs.len(), sets.len());
         let turned: Vec<f64> = (0..count)
@@ -110,10 +116,12 @@ struct Links {
     troubles: usize,
     signs: usize,
     strength: Vec<Option<Strength>>,
+    /// Chance of every sign without a cause that the tables know.
+    base: Vec<f64>,
 }
 
 impl Links {
-    fn of(rows: &Rows, troubles: &[&DisorderRow]) -> Links {
+    fn of(rows: &Rows, troubles: &[&DisorderRow], weights: &Weights) -> Links {
         let (n, signs) = (troubles.len(), rows.signs.len());
         let mut strength = vec![None; (n + 1) * signs];
         for link in rows.links {
@@ -126,7 +134,10 @@ impl Links {
                 strength[who * signs + what] = Some(link.strength);
             }
         }
+        let base =
+            |sign: &SignRow| possible(about(rows.weights, BASE, &sign.key).unwrap_or(weights.leak));
         Links {
+            base: rows.signs.iter().map(base).collect(),
             troubles: n,
             signs,
             strength,
@@ -152,7 +163,7 @@ impl Links {
         } else {
             weights.ageing_behind.min(1.0)
         };
-        let mut missed = (1.0 - possible(weights.leak)) * (1.0 - behind * chance(ageing));
+        let mut missed = (1.0 - self.base[sign]) * (1.0 - behind * chance(ageing));
         let (mut shown, mut against) = (false, 0);
         let members = sets.of(set).chain((set == 0).then_some(ageing));
         for who in members {

@@ -1,7 +1,7 @@
 //! What a judgement is told, sorted out: signs by index, and what is to be said about the telling.
 
 use super::answer::Evidence;
-use super::tables::Tables;
+use super::tables::{FROST, MOVED, STORM, Tables};
 use model::{Arg, Finding, Severity};
 
 /// Signs by index, in the order of the table.
@@ -24,15 +24,18 @@ impl Told {
             findings.push(finding.with("sign", Arg::Text(row.key.clone())));
         }
         findings.extend(species(evidence));
+        let happened = happened(tables, evidence);
+        let weighs = |k: usize| !both(k) && !happened[k];
         let only = |marks: &[bool]| {
             (0..marks.len())
-                .filter(|k| marks[*k] && !both(*k))
+                .filter(|k| marks[*k] && weighs(*k))
                 .collect()
         };
+        let answered = |k: usize| seen[k] || absent[k] || happened[k];
         let told = Told {
             seen: only(&seen),
             absent: only(&absent),
-            answered: seen.iter().zip(&absent).map(|(s, a)| *s || *a).collect(),
+            answered: (0..seen.len()).map(answered).collect(),
             findings,
         };
         told.with_nothing_told(evidence)
@@ -45,6 +48,18 @@ impl Told {
         }
         self
     }
+}
+
+/// Signs that tell of a move, a frost or a storm whose date is told: they weigh through the date. The sign of a move
+/// always does, as a move without a date.
+fn happened(tables: &Tables, evidence: &Evidence) -> Vec<bool> {
+    let by_date = |key: &str| match key {
+        MOVED => true,
+        FROST => evidence.frost_on.is_some(),
+        STORM => evidence.storm_on.is_some(),
+        _ => false,
+    };
+    tables.signs.iter().map(|row| by_date(&row.key)).collect()
 }
 
 /// Which signs of the table are among the keys. Signs that only the cut plan listens to are known, and weigh nothing.

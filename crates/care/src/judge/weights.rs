@@ -122,9 +122,12 @@ pub const ABOUT_ONE: [&str; 7] = [
     "after-storm-",
 ];
 
-/// The number of `<prefix><disorder>`, if there is such a row.
-pub(super) fn about(rows: &[WeightRow], prefix: &str, disorder: &str) -> Option<f64> {
+/// Rows of signs that are often there without a disorder: `base-<sign>` stands in for `leak`.
+pub const BASE: &str = "base-";
+
+/// The number of `<prefix><key>`, if there is such a row.
+pub(super) fn about(rows: &[WeightRow], prefix: &str, key: &str) -> Option<f64> {
     rows.iter()
-        .find(|row| row.key.strip_prefix(prefix) == Some(disorder))
+        .find(|row| row.key.strip_prefix(prefix) == Some(key))
         .map(|row| row.value)
 }

@@ -248,8 +248,8 @@ mod tests {
             );
         }
         for (sign, code) in [
-            ("entry-holes-frass", "hold-weevil-seen"),
-            ("grubs-cocoons-in-crown", "hold-weevil-seen"),
+            ("holes-chewed-fibre", "hold-weevil-seen"),
+            ("grubs-or-cocoons", "hold-weevil-seen"),
             ("conk-lower-trunk", "hold-trunk-rot-seen"),
         ] {
             let mut scene = Scene::full("Cocos nucifera");

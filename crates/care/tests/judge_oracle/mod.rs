@@ -62,7 +62,9 @@ impl<'a> Oracle<'a> {
         } else {
             self.n("ageing-behind").min(1.0)
         };
-        let mut miss = (1.0 - self.n("leak").min(0.999)) * (1.0 - behind * self.p(ageing));
+        let base = self.numbers.get(&format!("base-{sign}")).copied();
+        let base = base.unwrap_or(self.n("leak")).min(0.999);
+        let mut miss = (1.0 - base) * (1.0 - behind * self.p(ageing));
         for d in set {
             miss *= 1.0 - self.p(self.strength(&d.key, sign));
         }
@@ -133,6 +135,19 @@ impl<'a> Oracle<'a> {
             .unwrap_or(&1.0)
     }
 
+    /// What happened weighs by its date; the sign of a move is a move without a date.
+    fn weighs(&self, sign: &str, e: &Evidence) -> bool {
+        let both = |s: &String| e.seen.contains(s) && e.absent.contains(s);
+        let dated = (sign == "recent-freeze" && e.frost_on.is_some())
+            || (sign == "recent-storm" && e.storm_on.is_some());
+        sign != "recently-moved" && !dated && !both(&sign.to_owned())
+    }
+
+    fn moved_by_word(&self, e: &Evidence) -> bool {
+        let word = "recently-moved".to_owned();
+        e.seen.contains(&word) && !e.absent.contains(&word)
+    }
+
     /// Days since the later of move and planting.
     fn moved(&self, e: &Evidence) -> Option<f64> {
         let on = e.on?;
@@ -154,7 +169,7 @@ impl<'a> Oracle<'a> {
         let at_set = self.n("move-established");
         match (told, e.on, self.moved(e)) {
             (true, None, _) => self.n("move-undated"),
-            (_, _, None) => 0.0,
+            (_, _, None) => f64::from(u8::from(self.moved_by_word(e))),
             (_, _, Some(d)) if d <= fresh => 1.0,
             (_, _, Some(d)) if d <= set => 1.0 + (at_set - 1.0) * (d - fresh) / (set - fresh),
             (_, _, Some(d)) if d < gone => at_set - at_set * (d - set) / (gone - set),
@@ -236,9 +251,11 @@ impl<'a> Oracle<'a> {
             .collect();
         let known: Vec<f64> = some.iter().copied().flatten().collect();
         let mean = known.iter().sum::<f64>() / known.len() as f64;
-        let lately = self
-            .moved(e)
-            .is_some_and(|d| d < self.n("move-established-days"));
+        let told = e.moved_on.is_some() || e.planted_on.is_some();
+        let lately = match self.moved(e) {
+            Some(days) => days < self.n("move-established-days"),
+            None => self.moved_by_word(e) && !(told && e.on.is_none()),
+        };
         let ordinary = some[usize::from(lately && some[1].is_some())].unwrap_or(mean);
         let has = |course| set.iter().any(|d| d.course == course);
         let worst = if has(Course::Decline) {
@@ -267,7 +284,6 @@ impl<'a> Oracle<'a> {
             sets.push(vec![one]);
             sets.extend(troubles[k + 1..].iter().map(|other| vec![*one, *other]));
         }
-        let both = |sign: &String| e.seen.contains(sign) && e.absent.contains(sign);
         let chances: Vec<Vec<f64>> = sets
             .iter()
             .map(|set| {
@@ -285,7 +301,7 @@ impl<'a> Oracle<'a> {
                 log += self.n("pair-lethal").ln();
             }
             for (sign, p) in self.rows.signs.iter().zip(chances) {
-                if both(&sign.key) {
+                if !self.weighs(&sign.key, e) {
                     continue;
                 }
                 if e.seen.contains(&sign.key) && skip != Some(WeightOf::Seen(&sign.key)) {
@@ -306,7 +322,8 @@ impl<'a> Oracle<'a> {
         let keys = sets
             .iter()
             .map(|set| set.iter().map(|d| d.key.as_str()).collect());
-        let told = |key: &String| e.seen.contains(key) || e.absent.contains(key);
+        let told =
+            |key: &String| e.seen.contains(key) || e.absent.contains(key) || !self.weighs(key, e);
         Plain {
             sets: keys.zip(weights).map(|(set, w)| (set, w / sum)).collect(),
             chances,

@@ -26,9 +26,18 @@ pub fn rows() -> Rows<'static> {
     }
 }
 
+/// Key of a sign: two of them tell of what happened.
+pub fn key(k: usize) -> String {
+    match k {
+        9 => "recently-moved".to_owned(),
+        10 => "recent-freeze".to_owned(),
+        _ => format!("s{k}"),
+    }
+}
+
 fn sign(k: usize) -> SignRow {
     SignRow {
-        key: format!("s{k}"),
+        key: key(k),
         part: Part::ALL[k % 8].0,
         name: Texts::default(),
         how: Texts::default(),
@@ -137,7 +146,7 @@ fn links() -> Vec<SignLink> {
     ];
     let link = |disorder: &str, (sign, strength): &(usize, Strength)| SignLink {
         disorder: disorder.to_owned(),
-        sign: format!("s{sign}"),
+        sign: key(*sign),
         strength: *strength,
         basis: Basis::Assumed,
         sources: Vec::new(),
@@ -169,6 +178,8 @@ fn weights() -> Vec<WeightRow> {
         ("winter-frostbite", 3.0),
         ("summer-frostbite", 0.2),
         ("summer-rot", 1.5),
+        ("base-s8", 0.6),
+        ("base-recent-freeze", 0.2),
     ]
     .iter()
     .map(|(key, value)| weight(key, *value))

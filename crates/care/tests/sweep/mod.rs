@@ -81,7 +81,7 @@ const CHANGES: &[fn(&mut Scene)] = &[
             s.suspected(kind, disorder, 0.35);
         }
     },
-    |s| s.look().signs = vec!["conk-lower-trunk".into(), "entry-holes-frass".into()],
+    |s| s.look().signs = vec!["conk-lower-trunk".into(), "holes-chewed-fibre".into()],
     |s| {
         ["phytoplasma", "bud-rot", "trunk-rot", "weevil"]
             .into_iter()
