@@ -7,6 +7,7 @@ mod check;
 mod cleaners;
 mod facts;
 mod ills;
+mod ills_load;
 mod load;
 mod names;
 mod origin;
@@ -45,6 +46,16 @@ pub struct Knowledge {
     pub rules: Vec<RuleRow>,
     /// Cautions and their figures, in the order of the file.
     pub safety: Vec<SafetyRow>,
+    /// Signs to look for, in the order of the file.
+    pub signs: Vec<SignRow>,
+    /// What ails palms, or looks as if it did, in the order of the file.
+    pub disorders: Vec<DisorderRow>,
+    /// Which disorder shows which sign, in the order of the file.
+    pub sign_links: Vec<SignLink>,
+    /// The assumed numbers of the judgement, in the order of the file.
+    pub weights: Vec<WeightRow>,
+    /// What those who should know do not agree on, in the order of the file.
+    pub disagreements: Vec<DisagreementRow>,
     /// What sources say of cleaning blades, in the order of the file.
     pub cleaners: Vec<CleanerRow>,
     /// Places with monthly means, in the order of the file.
@@ -54,6 +65,7 @@ pub struct Knowledge {
     source_at: BTreeMap<String, usize>,
     rule_at: BTreeMap<String, usize>,
     safety_at: BTreeMap<String, usize>,
+    ills_at: ills_load::At,
     names: Names,
 }
 

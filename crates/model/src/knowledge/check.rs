@@ -5,6 +5,7 @@
 
 mod cleaners;
 mod climate;
+mod ills;
 mod names;
 mod texts;
 
@@ -25,6 +26,7 @@ pub fn check(tables: &Tables) -> Vec<Flaw> {
     texts::rules(tables.rules, &mut flaws);
     texts::safety(tables.safety, &mut flaws);
     cleaners::cleaners(tables.cleaners, &disorders(&known), &mut flaws);
+    ills::ills(tables, &known, &mut flaws);
     climate::places(tables.climate, &mut flaws);
     flaws.sort();
     flaws.dedup();
@@ -32,13 +34,8 @@ pub fn check(tables: &Tables) -> Vec<Flaw> {
 }
 
 /// Keys of disorders that other tables may name.
-fn disorders(_known: &Knowledge) -> std::collections::BTreeSet<&str> {
-    [
-        "fusarium-wilt-canariensis",
-        "fusarium-wilt-palmarum",
-        "thielaviopsis-trunk-rot",
-    ]
-    .into()
+fn disorders(known: &Knowledge) -> std::collections::BTreeSet<&str> {
+    known.disorders.iter().map(|d| d.key.as_str()).collect()
 }
 
 /// What was seen so far and on which line: refuses what comes twice.

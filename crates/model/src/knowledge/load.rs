@@ -6,7 +6,7 @@ use super::origin::SourceIndex;
 use super::reader::{Flaw, each_row, headers, list};
 use super::rows::{Genus, HowSeen, RuleRow, SafetyRow, Source, Synonym};
 use super::tables::Tables;
-use super::{cleaners, facts, places, traits};
+use super::{cleaners, facts, ills_load, places, traits};
 use crate::species::LeafForm;
 
 /// Reads all tables.
@@ -32,8 +32,20 @@ pub(super) fn load(tables: &Tables) -> (Knowledge, Vec<Flaw>) {
     known.synonyms = synonyms(tables.synonyms, &index, &mut flaws);
     known.rules = rules(tables.rules, &index, &mut flaws);
     known.safety = safety(tables.safety, &index, &mut flaws);
+    let texts = ills_load::IllTables {
+        signs: tables.signs,
+        disorders: tables.disorders,
+        links: tables.disorder_signs,
+        weights: tables.weights,
+        disagreements: tables.disagreements,
+    };
+    let (ills, ills_at) = ills_load::read(&texts, &index, &mut flaws);
     known.cleaners = cleaners::cleaners(tables.cleaners, &index, &mut flaws);
     known.places = places::places(tables.climate, &index, &mut flaws);
+    (known.signs, known.disorders) = (ills.signs, ills.disorders);
+    (known.sign_links, known.weights) = (ills.links, ills.weights);
+    known.disagreements = ills.disagreements;
+    known.ills_at = ills_at;
     known.rule_at = known
         .rules
         .iter()

@@ -15,6 +15,16 @@ pub struct Tables<'a> {
     pub rules: &'a str,
     /// `safety.csv`.
     pub safety: &'a str,
+    /// `signs.csv`: what can be looked for on a palm.
+    pub signs: &'a str,
+    /// `disorders.csv`: what ails palms.
+    pub disorders: &'a str,
+    /// `disorder_signs.csv`: which disorder shows which sign.
+    pub disorder_signs: &'a str,
+    /// `weights.csv`: the assumed numbers of the judgement.
+    pub weights: &'a str,
+    /// `disagreements.csv`: what those who should know do not agree on.
+    pub disagreements: &'a str,
     /// `cleaners.csv`: what sources say of cleaning blades.
     pub cleaners: &'a str,
     /// `climate_normals.csv`.
@@ -33,6 +43,11 @@ impl Tables<'static> {
             genera: include_str!("../../../../knowledge/genera.csv"),
             rules: include_str!("../../../../knowledge/pruning_rules.csv"),
             safety: include_str!("../../../../knowledge/safety.csv"),
+            signs: include_str!("../../../../knowledge/signs.csv"),
+            disorders: include_str!("../../../../knowledge/disorders.csv"),
+            disorder_signs: include_str!("../../../../knowledge/disorder_signs.csv"),
+            weights: include_str!("../../../../knowledge/weights.csv"),
+            disagreements: include_str!("../../../../knowledge/disagreements.csv"),
             cleaners: include_str!("../../../../knowledge/cleaners.csv"),
             climate: include_str!("../../../../knowledge/climate_normals.csv"),
             sources: include_str!("../../../../knowledge/sources.csv"),
