@@ -3,8 +3,10 @@
 //! `care::judge` weighs; here is what it is told. [`Told`] is its evidence with everything owned, made from a registered
 //! palm ([`Told::of_record`]) or from a row of a file.
 
+mod judged;
 mod told;
 
+pub use judged::{Judged, of_record};
 pub use told::{LOOKS_WITHIN_DAYS, Told};
 
 #[cfg(test)]

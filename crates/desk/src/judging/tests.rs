@@ -2,7 +2,7 @@ use super::*;
 use crate::office::{Note, Office};
 use crate::world::World;
 use ledger::Memory;
-use model::{Body, Inspection, Palm, PalmId};
+use model::{Body, Inspection, Palm, PalmId, Spear};
 use std::sync::Arc;
 use testkit::{InspectionWith, PalmWith, clock, day, ids, inspection, noon, palm};
 
@@ -127,4 +127,17 @@ fn a_palm_nobody_looked_at_is_judged_today() {
         (None, "Zzyzx quux")
     );
     assert!(told.seen.is_empty() && told.absent.is_empty());
+}
+
+#[test]
+fn the_spear_is_a_sign() {
+    for (spear, sign) in [
+        (Spear::Firm, "spear-firm"),
+        (Spear::Leaning, "spear-leaning"),
+        (Spear::Down, "spear-leaning"),
+        (Spear::Pulled, "spear-pulls-out"),
+    ] {
+        let look = inspection("2026-06-01").spear(spear);
+        assert_eq!(told(palm("Cocos nucifera"), vec![look]).seen, [sign]);
+    }
 }

@@ -3,7 +3,7 @@
 use crate::office::Office;
 use care::judge::Evidence;
 use crown::PalmReading;
-use model::{Day, Inspection, PalmRecord, Species};
+use model::{Day, Inspection, PalmRecord, Spear, Species};
 use std::collections::BTreeMap;
 
 /// Looks so many days before the last one still count (assumed): a keeper goes round the stems of a palm on several
@@ -39,8 +39,8 @@ pub struct Told {
 
 impl Told {
     /// What the register knows of a palm: signs of the last look and of the looks in the [`LOOKS_WITHIN_DAYS`] before it,
-    /// on whatever stem, later ones taking the place of earlier ones; dates, place, and the counts as its reading has
-    /// them. Speaks for the day of the last look, for today if there was none. Frosts and storms are not in the register.
+    /// on whatever stem, later ones taking the place of earlier ones; the spear among them; dates, place, and the counts as
+    /// its reading has them. Speaks for the day of the last look, for today if there was none. Frosts and storms are not in the register.
     pub fn of_record(office: &Office, record: &PalmRecord, reading: &PalmReading) -> Told {
         let palm = &record.palm;
         let today = office.today();
@@ -118,11 +118,21 @@ fn signs(looks: &[Inspection], from: Day, until: Day) -> (Vec<String>, Vec<Strin
     looks.sort_by_key(|look| look.date);
     let mut marks: BTreeMap<&str, Mark> = BTreeMap::new();
     for look in looks {
-        for key in look.signs.iter().chain(&look.absent) {
+        let seen: Vec<&str> = look
+            .signs
+            .iter()
+            .map(String::as_str)
+            .chain(spear(look))
+            .collect();
+        for key in seen
+            .iter()
+            .copied()
+            .chain(look.absent.iter().map(String::as_str))
+        {
             let mark = Mark {
                 on: look.date,
-                seen: look.signs.contains(key),
-                absent: look.absent.contains(key),
+                seen: seen.contains(&key),
+                absent: look.absent.iter().any(|k| k == key),
             };
             let there = marks.entry(key).or_insert(mark);
             if !(there.on == mark.on && there.seen) {
@@ -135,4 +145,13 @@ fn signs(looks: &[Inspection], from: Day, until: Day) -> (Vec<String>, Vec<Strin
         picked.map(|(key, _)| (*key).to_owned()).collect()
     };
     (keys(|m| m.seen), keys(|m| m.absent))
+}
+
+/// The state of the spear as a sign; a spear that is down leans.
+fn spear(look: &Inspection) -> Option<&'static str> {
+    look.spear.map(|spear| match spear {
+        Spear::Firm => "spear-firm",
+        Spear::Leaning | Spear::Down => "spear-leaning",
+        Spear::Pulled => "spear-pulls-out",
+    })
 }
