@@ -8,7 +8,9 @@ use desk::words::{Lang, Words};
 use std::collections::BTreeSet;
 use std::path::Path;
 
-const PREFIXES: [&str; 4] = ["cli-", "intake-", "assess-", "species-"];
+const PREFIXES: [&str; 6] = [
+    "cli-", "intake-", "assess-", "species-", "touches-", "tracing-",
+];
 
 /// Texts of all source files below a folder, tests left out.
 fn sources(folder: &Path, out: &mut String) {
@@ -47,6 +49,7 @@ fn codes_have_words_and_words_have_codes() {
         "crates/cli/src",
         "crates/desk/src/intake",
         "crates/desk/src/assess",
+        "crates/desk/src/tracing",
     ] {
         sources(&repository(folder), &mut text);
     }
@@ -57,7 +60,7 @@ fn codes_have_words_and_words_have_codes() {
         let mute: Vec<&String> = uttered.iter().filter(|code| !words.has(code)).collect();
         assert!(mute.is_empty(), "no words in {}: {mute:?}", lang.tag());
     }
-    for file in ["cli.ftl", "intake.ftl"] {
+    for file in ["cli.ftl", "intake.ftl", "tracing.ftl"] {
         let ftl = std::fs::read_to_string(repository("crates/desk/lang/en").join(file)).unwrap();
         let keys = ftl
             .lines()

@@ -26,6 +26,7 @@ mod refusal;
 mod refused_file;
 mod signs;
 mod table;
+mod touches;
 
 pub use climate::{ClimateReader, ClimateRow, climates};
 pub use encoding::decode;
@@ -37,6 +38,7 @@ pub use records::{MAX_COLUMNS, MAX_RECORD};
 pub use refusal::{Fault, Refusal, Row, Scope};
 pub use refused_file::RefusedFile;
 pub use signs::{SignsReader, SignsRow};
+pub use touches::{TouchReader, TouchRow, TouchWhat};
 
 use model::Finding;
 

@@ -20,7 +20,7 @@ pub use answer::{
     Between, CaseTold, Exposure, HostWord, LatencyTold, LogSpan, Nearby, Passed, Stand, Step,
     TraceAnswer, Travel, Way,
 };
-pub use ask::{Ask, CaseAsk, Direction};
+pub use ask::{Ask, CaseAsk, Direction, disorder};
 pub use book::{BladeName, Book, BookMaker, Cleaned, Mark};
 pub use nearby::distance;
 pub use register::book_of;
@@ -39,5 +39,13 @@ pub fn of_state(state: &State, ask: &Ask) -> Result<TraceAnswer, Finding> {
 pub fn of_book(book: &Book, ask: &Ask) -> Result<TraceAnswer, Finding> {
     let known = Knowledge::embedded();
     let disorder = ask.disorder.map(|row| row.key.as_str());
-    answer(book, ask, &|cleaned| Verdict::of(cleaned, disorder, known), known)
+    answer(
+        book,
+        ask,
+        &|cleaned| Verdict::of(cleaned, disorder, known),
+        known,
+    )
 }
+
+#[cfg(test)]
+mod tests;

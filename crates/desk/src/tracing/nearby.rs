@@ -60,7 +60,11 @@ pub fn nearby(
         }
     }
     let rank = |near: &Nearby| near.distance.map_or(f64::INFINITY, |d| d.0);
-    out.sort_by(|a, b| rank(a).total_cmp(&rank(b)).then_with(|| a.palm.tag.cmp(&b.palm.tag)));
+    out.sort_by(|a, b| {
+        rank(a)
+            .total_cmp(&rank(b))
+            .then_with(|| a.palm.tag.cmp(&b.palm.tag))
+    });
     out
 }
 

@@ -26,8 +26,8 @@ pub(super) fn latency(ask: &Ask) -> LatencyTold {
         min: own.min.or(table.min),
         max: own.max.or(table.max),
     };
-    let from_table = (own.min.is_none() && table.min.is_some())
-        || (own.max.is_none() && table.max.is_some());
+    let from_table =
+        (own.min.is_none() && table.min.is_some()) || (own.max.is_none() && table.max.is_some());
     let row = ask.disorder.filter(|_| from_table);
     LatencyTold {
         range,
@@ -111,7 +111,10 @@ impl<'k> Hosts<'k> {
             };
         }
         let first = |name: &str| name.split_whitespace().next().unwrap_or("").to_lowercase();
-        let related = row.hosts.iter().any(|host| first(&host.name) == genus.to_lowercase());
+        let related = row
+            .hosts
+            .iter()
+            .any(|host| first(&host.name) == genus.to_lowercase());
         match species {
             Some(_) if !related => HostWord::No,
             _ => HostWord::Unknown,

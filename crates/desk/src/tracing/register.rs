@@ -1,7 +1,7 @@
 //! A book from the register.
 
-use super::book::{Book, BookMaker, Cleaned, second};
 use super::Stand;
+use super::book::{Book, BookMaker, Cleaned, second};
 use model::state::{BladeRecord, BladeTouch, Touch};
 use model::{Arg, Cleaning, Finding, Moment, PalmRecord, Severity, State};
 use std::collections::BTreeMap;

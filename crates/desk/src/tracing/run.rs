@@ -22,9 +22,7 @@ pub fn answer(
     judge: &Judge,
     knowledge: &Knowledge,
 ) -> Result<TraceAnswer, Finding> {
-    let rows = &book.rows[..book
-        .rows
-        .partition_point(|row| row.at <= second(ask.as_of))];
+    let rows = &book.rows[..book.rows.partition_point(|row| row.at <= second(ask.as_of))];
     let verdicts: Vec<Verdict> = book.kinds.iter().map(judge).collect();
     let latency = reckon::latency(ask);
     let mut hosts = Hosts::new(ask.disorder, knowledge);
@@ -102,7 +100,8 @@ fn log(book: &Book, rows: &[Row], verdicts: &[Verdict]) -> Result<Log, Finding> 
             Mark::Kind(kind) => What::Clean(verdicts[kind as usize].worth),
         };
         let (at, blade) = (row.at, row.blade);
-        log.push(trace::Touch { at, blade, what }).map_err(refused)?;
+        log.push(trace::Touch { at, blade, what })
+            .map_err(refused)?;
     }
     Ok(log)
 }
@@ -206,7 +205,9 @@ impl Sweep<'_> {
         }
         out.sort_by(|a, b| {
             let key = |e: &Exposure| (e.way.generation, e.way.when);
-            key(a).cmp(&key(b)).then_with(|| a.palm.tag.cmp(&b.palm.tag))
+            key(a)
+                .cmp(&key(b))
+                .then_with(|| a.palm.tag.cmp(&b.palm.tag))
         });
         out
     }
@@ -218,7 +219,9 @@ impl Sweep<'_> {
             .collect();
         out.sort_by(|a, b| {
             let key = |e: &Exposure| (std::cmp::Reverse(e.certain), std::cmp::Reverse(e.way.when));
-            key(a).cmp(&key(b)).then_with(|| a.palm.tag.cmp(&b.palm.tag))
+            key(a)
+                .cmp(&key(b))
+                .then_with(|| a.palm.tag.cmp(&b.palm.tag))
         });
         out
     }
@@ -276,7 +279,11 @@ fn say(answer: &mut TraceAnswer, later: usize) {
     }
     for case in answer.cases.iter().filter(|case| case.cuts == 0) {
         let tag = Arg::Text(case.palm.tag.clone());
-        add("tracing-case-not-cut", Severity::Caution, vec![("tag", tag)]);
+        add(
+            "tracing-case-not-cut",
+            Severity::Caution,
+            vec![("tag", tag)],
+        );
     }
     if later > 0 {
         let count = Arg::Count(later as i64);

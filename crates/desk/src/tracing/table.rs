@@ -31,9 +31,7 @@ pub const EXPOSURE_COLUMNS: [&str; 20] = [
 pub fn exposure_rows(answer: &TraceAnswer) -> impl Iterator<Item = [String; 20]> {
     let exposed = answer.exposed.iter().map(|one| row("exposed", one));
     let sources = answer.sources.iter().map(|one| row("source", one));
-    exposed
-        .chain(sources)
-        .chain(answer.nearby.iter().map(near))
+    exposed.chain(sources).chain(answer.nearby.iter().map(near))
 }
 
 fn row(what: &str, one: &Exposure) -> [String; 20] {
@@ -62,7 +60,8 @@ fn row(what: &str, one: &Exposure) -> [String; 20] {
         of_step(|step| cleanings(&step.between)),
         of_step(|step| step.cuts_between.to_string()),
         chain(&one.way),
-        one.watch_until.map_or_else(String::new, |day| day.to_string()),
+        one.watch_until
+            .map_or_else(String::new, |day| day.to_string()),
         days(&one.looks),
     ]
 }
@@ -74,7 +73,9 @@ fn near(one: &Nearby) -> [String; 20] {
     row[2] = one.palm.species.clone();
     row[3] = one.palm.site.clone();
     row[4] = one.host.word().to_owned();
-    row[18] = one.watch_until.map_or_else(String::new, |day| day.to_string());
+    row[18] = one
+        .watch_until
+        .map_or_else(String::new, |day| day.to_string());
     row[19] = days(&one.looks);
     row
 }
@@ -105,7 +106,10 @@ pub fn passed(passed: Passed) -> &'static str {
 
 /// `A-1 >saw-1> A-2 >saw-3> A-9`.
 fn chain(way: &Way) -> String {
-    let mut out = way.chain.first().map_or_else(String::new, |step| step.from.clone());
+    let mut out = way
+        .chain
+        .first()
+        .map_or_else(String::new, |step| step.from.clone());
     for step in &way.chain {
         out.push_str(&format!(" >{}> {}", step.blade, step.to));
     }

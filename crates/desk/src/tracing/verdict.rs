@@ -1,7 +1,7 @@
 //! What a cleaning is worth in a trace.
 
-use super::book::Cleaned;
 use super::Passed;
+use super::book::Cleaned;
 use care::clean::{self, Adequacy};
 use model::Knowledge;
 use trace::Cleaning;
