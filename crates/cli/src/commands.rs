@@ -8,6 +8,7 @@ mod export;
 mod import;
 mod restore;
 mod serve;
+mod trace;
 mod verify;
 
 use crate::Outcome;
@@ -27,6 +28,8 @@ pub enum Command {
     Assess(assess::Options),
     /// Plan cuts, or answer an asked-for cut, from CSV files alone
     Cuts(cuts::Options),
+    /// Trace by which blades a disorder may have travelled, from a CSV file of touches
+    Trace(trace::Options),
     /// Write a data folder out in open formats
     Export(export::Options),
     /// Write a data folder's ledger into one file
@@ -45,6 +48,7 @@ pub fn run(command: Command, talk: &Talk) -> anyhow::Result<Outcome> {
         Command::Import(options) => import::run(options, talk),
         Command::Assess(options) => assess::run(options, talk),
         Command::Cuts(options) => cuts::run(options, talk),
+        Command::Trace(options) => trace::run(options, talk),
         Command::Export(options) => export::run(options, talk),
         Command::Backup(options) => backup::run(options, talk),
         Command::Restore(options) => restore::run(options, talk),
