@@ -5,9 +5,11 @@
 
 mod columns;
 mod geojson;
+mod log;
 mod tables;
 
 pub use geojson::geojson;
+pub use log::{blades, cleanings, cuts, touches};
 pub use tables::{inspections, palms};
 
 use ledger::Ledger;

@@ -111,6 +111,8 @@ pub struct CutMade {
     pub despite: String,
     /// Free words.
     pub notes: String,
+    /// Columns of an imported file that this version does not know.
+    pub extra: BTreeMap<String, String>,
 }
 
 /// A bath mixed to soak blades in. The entry's `at` is when it was mixed.
@@ -141,4 +143,6 @@ pub struct Cleaning {
     pub bath: Option<EntryId>,
     /// Who cleaned; empty if not noted.
     pub by: String,
+    /// Columns of an imported file that this version does not know.
+    pub extra: BTreeMap<String, String>,
 }

@@ -41,6 +41,7 @@ fn cut(blade: BladeId, palm: PalmId, started: Option<&str>) -> Body {
         crew: String::new(),
         despite: String::new(),
         notes: String::new(),
+        extra: Default::default(),
     })
 }
 
@@ -244,6 +245,7 @@ fn cleaned_in(blade: BladeId, bath: Option<EntryId>, agent: &str) -> Body {
         brushed: None,
         bath,
         by: String::new(),
+        extra: Default::default(),
     })
 }
 

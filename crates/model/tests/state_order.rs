@@ -115,6 +115,7 @@ fn entry(n: u64, sketch: &Sketch) -> Entry {
             crew: String::new(),
             despite: String::new(),
             notes: String::new(),
+            extra: Default::default(),
         }),
         20 => Body::BathMixed(Bath {
             agent: n.to_string(),
@@ -129,6 +130,7 @@ fn entry(n: u64, sketch: &Sketch) -> Entry {
             brushed: None,
             bath: (sketch.detail > 0).then_some(EntryId(id(1, sketch.other))),
             by: String::new(),
+            extra: Default::default(),
         }),
     };
     Entry {

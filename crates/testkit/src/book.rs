@@ -139,6 +139,7 @@ impl Book {
             crew: String::new(),
             despite: String::new(),
             notes: String::new(),
+            extra: Default::default(),
         };
         self.write(Body::CutMade(cut), None)
     }
@@ -159,6 +160,7 @@ impl Book {
             brushed: Some(true),
             bath: None,
             by: String::new(),
+            extra: Default::default(),
         };
         self.write(Body::Cleaned(cleaning), None)
     }

@@ -66,6 +66,7 @@ impl Yard {
             crew: String::new(),
             despite: String::new(),
             notes: String::new(),
+            extra: Default::default(),
         };
         self.write(ago, Body::CutMade(cut));
     }
@@ -83,6 +84,7 @@ impl Yard {
             brushed: Some(true),
             bath,
             by: String::new(),
+            extra: Default::default(),
         };
         self.write(ago, Body::Cleaned(cleaning));
     }

@@ -133,11 +133,11 @@ fn date(day: Option<Day>) -> String {
     day.map_or_else(String::new, |d| d.to_string())
 }
 
-fn count(n: Option<u32>) -> String {
+pub(super) fn count(n: Option<u32>) -> String {
     n.map_or_else(String::new, |n| n.to_string())
 }
 
 /// The shortest text that reads back as the same number.
-fn number(x: Option<f64>) -> String {
+pub(super) fn number(x: Option<f64>) -> String {
     x.map_or_else(String::new, |x| x.to_string())
 }

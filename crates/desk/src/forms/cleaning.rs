@@ -61,6 +61,7 @@ pub fn cleanings(typed: &Typed, at: &AtBath) -> Result<(Vec<Cleaning>, Moment), 
         brushed: yes_or_no(typed.get("brushed")),
         bath: with.bath,
         by: typed.get("by").to_owned(),
+        extra: Default::default(),
     };
     let all = blades.into_iter().map(one).collect();
     fields.or((all, done))

@@ -57,6 +57,7 @@ pub fn cut(typed: &Typed, at: &AtPalm) -> Result<(CutMade, Moment), Vec<Trouble>
         crew: fields.text("crew"),
         despite,
         notes: fields.text("cut_notes"),
+        extra: Default::default(),
     };
     fields.or((cut, ended))
 }

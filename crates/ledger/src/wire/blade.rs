@@ -98,6 +98,8 @@ pub(super) struct CutV1 {
     despite: String,
     #[serde(default, skip_serializing_if = "String::is_empty")]
     notes: String,
+    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    extra: BTreeMap<String, String>,
 }
 
 impl CutV1 {
@@ -114,6 +116,7 @@ impl CutV1 {
             crew: cut.crew.clone(),
             despite: cut.despite.clone(),
             notes: cut.notes.clone(),
+            extra: cut.extra.clone(),
         }
     }
 
@@ -133,6 +136,7 @@ impl CutV1 {
             crew: self.crew,
             despite: self.despite,
             notes: self.notes,
+            extra: self.extra,
         })
     }
 }
@@ -181,6 +185,8 @@ pub(super) struct CleaningV1 {
     bath: Option<Uuid>,
     #[serde(default, skip_serializing_if = "String::is_empty")]
     by: String,
+    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    extra: BTreeMap<String, String>,
 }
 
 impl CleaningV1 {
@@ -193,6 +199,7 @@ impl CleaningV1 {
             brushed: cleaning.brushed,
             bath: cleaning.bath.map(|bath| bath.0),
             by: cleaning.by.clone(),
+            extra: cleaning.extra.clone(),
         }
     }
 
@@ -205,6 +212,7 @@ impl CleaningV1 {
             brushed: self.brushed,
             bath: self.bath.map(EntryId),
             by: self.by,
+            extra: self.extra,
         }
     }
 }

@@ -135,34 +135,40 @@ fn a_cut() -> impl Strategy<Value = CutMade> {
     let count = || of(any::<u32>());
     let ids = (uuid(), any::<u16>(), uuid(), of(moment()));
     let off = (count(), count(), count(), count());
-    (ids, off, (".*", ".*", ".*")).prop_map(|(ids, off, words)| CutMade {
-        palm: PalmId(ids.0),
-        stem: ids.1,
-        blade: BladeId(ids.2),
-        started: ids.3,
-        off: TakenOff {
-            green: off.0,
-            yellowing: off.1,
-            brown: off.2,
-            stalks: off.3,
+    (ids, off, (".*", ".*", ".*"), btree_map(".*", ".*", 0..3)).prop_map(
+        |(ids, off, words, extra)| CutMade {
+            extra,
+            palm: PalmId(ids.0),
+            stem: ids.1,
+            blade: BladeId(ids.2),
+            started: ids.3,
+            off: TakenOff {
+                green: off.0,
+                yellowing: off.1,
+                brown: off.2,
+                stalks: off.3,
+            },
+            crew: words.0,
+            despite: words.1,
+            notes: words.2,
         },
-        crew: words.0,
-        despite: words.1,
-        notes: words.2,
-    })
+    )
 }
 
 fn a_cleaning() -> impl Strategy<Value = Cleaning> {
     let how = (number(), number(), of(any::<bool>()), of(uuid()));
-    (uuid(), ".*", how, ".*").prop_map(|(blade, agent, how, by)| Cleaning {
-        blade: BladeId(blade),
-        agent,
-        strength_pct: how.0,
-        contact_min: how.1,
-        brushed: how.2,
-        bath: how.3.map(EntryId),
-        by,
-    })
+    (uuid(), ".*", how, ".*", btree_map(".*", ".*", 0..3)).prop_map(
+        |(blade, agent, how, by, extra)| Cleaning {
+            extra,
+            blade: BladeId(blade),
+            agent,
+            strength_pct: how.0,
+            contact_min: how.1,
+            brushed: how.2,
+            bath: how.3.map(EntryId),
+            by,
+        },
+    )
 }
 
 fn a_blades_body() -> impl Strategy<Value = Body> {
@@ -356,6 +362,7 @@ fn blades_cuts_and_cleanings_are_read_as_they_were_first_written() {
         crew: String::new(),
         despite: "storm".into(),
         notes: String::new(),
+        extra: Default::default(),
     };
     assert_eq!(record("cut", 1, &body).to_entry().body, Body::CutMade(cut));
     let body = format!(
@@ -369,6 +376,7 @@ fn blades_cuts_and_cleanings_are_read_as_they_were_first_written() {
         brushed: Some(true),
         bath: None,
         by: String::new(),
+        extra: Default::default(),
     };
     let entry = record("cleaning", 1, &body).to_entry();
     assert_eq!(entry.body, Body::Cleaned(cleaning));
