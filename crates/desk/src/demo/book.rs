@@ -26,6 +26,20 @@ impl Book {
         id
     }
 
+    /// Writes a thing that happened at a moment.
+    pub fn at(&mut self, at: Moment, by: &str, body: Body) -> EntryId {
+        self.ids += 1;
+        let id = later_id(self.ids);
+        self.notes.push(Note {
+            id: Some(id),
+            at,
+            by: by.to_owned(),
+            body,
+            replaces: None,
+        });
+        id
+    }
+
     pub fn push(
         &mut self,
         id: EntryId,

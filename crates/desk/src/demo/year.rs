@@ -13,7 +13,7 @@ pub(super) const ROUNDS: [(i32, i32, i32); 3] = [(361, 4, 21), (366, 16, 50), (3
 /// Every so many rounds the crew takes the dead fronds off, beginning with this one.
 const CLEANINGS: [(usize, usize); 3] = [(6, 2), (4, 1), (9, 1)];
 /// Days before today on which a contractor cut the row.
-const OVER_TRIMMED: i32 = 152;
+pub(super) const OVER_TRIMMED: i32 = 152;
 /// Days before today on which the wilt began, and its days to the end.
 const WILT: (i32, f64) = (78, 170.0);
 
@@ -27,6 +27,7 @@ pub(super) fn notes(today: Day) -> Vec<Note> {
         Stand::new(today, n, plot).write(&mut book);
     }
     felled(today, &mut book);
+    super::saws::write(today, &mut book);
     let mut notes = book.notes;
     notes.sort_by_key(|note| note.at);
     notes
