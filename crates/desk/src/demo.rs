@@ -9,6 +9,7 @@ mod dice;
 mod grow;
 mod look;
 mod roster;
+mod saws;
 mod year;
 
 pub use roster::{Case, SITES};
@@ -23,7 +24,8 @@ pub const KEEPER: &str = "Wenna Sorrel";
 /// The invented crew lead, who cuts.
 pub const CREW: &str = "Dario Fenlock";
 
-/// Everything recorded in the demo's year, oldest first: palms, inspections, holds, notes, a correction.
+/// Everything recorded in the demo's year, oldest first: palms, inspections, holds, notes, a correction,
+/// blades with their cuts and cleanings.
 ///
 /// The year ends a few days before `today`.
 pub fn notes(today: Day) -> Vec<Note> {

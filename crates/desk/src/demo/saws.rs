@@ -334,7 +334,7 @@ impl Saws {
 
     /// The last days: one blade of each state a keeper meets, and one in other hands.
     fn as_they_stand(&mut self, book: &mut Book) {
-        let at = |minute| self.at(5, 13, minute);
+        let at = |minute| self.at(3, 13, minute);
         let cut = |book: &mut Book, saw, tag: &str, minute: i64| {
             let made = Made::by(CREW, 1, at(minute), at(minute + 8), stalks(1));
             self.cut(book, saw, tagged(tag), made);
