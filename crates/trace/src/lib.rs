@@ -3,6 +3,7 @@
 //! Pure: told a log of touches in compact columns, answers with the palms that blades reach from a case, and with the
 //! chains that lead there. `docs/trace.md` has the exact meaning.
 
+mod blade;
 mod log;
 mod reach;
 mod sweep;

@@ -8,6 +8,7 @@
 //! Nearly all touches of a large log are a clean blade on a sound palm. They cost two loads and one test; times are not
 //! even read. All else goes by seconds ([`Sweep::second`]).
 
+use crate::blade::{Mark, Marks, NONE};
 use crate::log::{Cleaning, Log, Seconds};
 use crate::reach::{Case, Contact, Reach, Rules, Set};
 use std::collections::VecDeque;
@@ -34,9 +35,6 @@ pub fn backward(log: &Log, cases: &[Case], rules: &Rules) -> Reach {
     reach
 }
 
-/// No touch. Numbers of touches stay below it: a log of 2^32 touches would take 40 GB.
-const NONE: u32 = u32::MAX;
-
 /// A blade was cleaned within the second in view: adequately, or nobody can say.
 const ADEQUATE: u8 = 1;
 const UNKNOWN: u8 = 2;
@@ -55,14 +53,16 @@ struct Sweep<'a, const BACK: bool> {
     wait: Seconds,
     /// By palm and, behind the palms, by kind of cleaning (always 0): not 0 while it passes it on.
     hot: Vec<u8>,
-    /// By palm: is a case.
-    case: Vec<bool>,
+    /// By palm: steps from a case; [`NONE`] for one not reached.
+    steps: Vec<u32>,
+    /// By palm: the last touch that reached it, and how many did.
+    seen: Vec<(u32, u32)>,
     /// By blade: is foul now.
     foul: Vec<u8>,
-    /// By blade: the touch that fouled it; [`NONE`].
-    source: Vec<u32>,
-    /// By blade, within the second in view: the touch that fouled it; [`NONE`].
-    fresh: Vec<u32>,
+    /// By blade: what it carries.
+    marks: Vec<Marks>,
+    /// By blade, within the second in view: what it took up.
+    fresh: Vec<Marks>,
     /// By blade, within the second in view: its cleanings.
     cleaned: Vec<u8>,
     /// Turns of cases, the next last.
@@ -83,10 +83,11 @@ impl<'a, const BACK: bool> Sweep<'a, BACK> {
             rules,
             wait: rules.latency.max(i64::from(certain)),
             hot: vec![0; palms + 3],
-            case: vec![false; palms],
+            steps: vec![NONE; palms],
+            seen: vec![(NONE, 0); palms],
             foul: vec![0; blades],
-            source: vec![NONE; blades],
-            fresh: vec![NONE; blades],
+            marks: vec![Marks::CLEAN; blades],
+            fresh: vec![Marks::CLEAN; blades],
             cleaned: vec![0; blades],
             of_cases: Vec::new(),
             of_reached: VecDeque::new(),
@@ -97,7 +98,7 @@ impl<'a, const BACK: bool> Sweep<'a, BACK> {
         };
         sweep.begin(cases);
         sweep.through();
-        sweep.reach
+        sweep.told()
     }
 
     /// Time as the sweep runs.
@@ -120,7 +121,7 @@ impl<'a, const BACK: bool> Sweep<'a, BACK> {
 
     fn begin(&mut self, cases: &[Case]) {
         for case in cases {
-            self.case[case.palm as usize] = true;
+            self.steps[case.palm as usize] = 0;
             let (from, until) = if BACK {
                 (case.until, case.from)
             } else {
@@ -143,10 +144,13 @@ impl<'a, const BACK: bool> Sweep<'a, BACK> {
     }
 
     fn through(&mut self) {
-        let mut place = 0;
+        let (mut place, mut turn, mut stop) = (0, None, self.log.len());
         while place < self.log.len() {
-            let turn = self.next_turn().map(|at| self.place_from(place, at));
-            let stop = turn.unwrap_or(self.log.len());
+            let next = self.next_turn();
+            if next != turn {
+                turn = next;
+                stop = next.map_or(self.log.len(), |at| self.place_from(place, at));
+            }
             place = self.skip(place, stop);
             if place < stop {
                 let second = self.second_around(place);
@@ -154,6 +158,7 @@ impl<'a, const BACK: bool> Sweep<'a, BACK> {
                 self.second(second);
             } else if turn.is_some() {
                 self.turn_until(place);
+                (turn, stop) = (None, self.log.len());
             }
         }
     }
@@ -238,6 +243,9 @@ impl<'a, const BACK: bool> Sweep<'a, BACK> {
 
     /// One second of the log: nobody knows in which order its touches came.
     fn second(&mut self, places: Range<usize>) {
+        if places.len() == 1 {
+            return self.lone(places.start);
+        }
         for place in places.clone() {
             let (blade, code) = self.columns(place);
             self.cleaned[blade] |= match code.checked_sub(self.log.palms()) {
@@ -252,9 +260,31 @@ impl<'a, const BACK: bool> Sweep<'a, BACK> {
         }
         for place in places {
             let (blade, _) = self.columns(place);
-            self.foul[blade] = u8::from(self.source[blade] != NONE);
+            self.foul[blade] = u8::from(self.marks[blade].any());
             self.cleaned[blade] = 0;
-            self.fresh[blade] = NONE;
+            self.fresh[blade] = Marks::CLEAN;
+        }
+    }
+
+    /// A touch that has its second for itself, as nearly all have: what [`Sweep::second`] does, without its lists.
+    fn lone(&mut self, place: usize) {
+        let (blade, code) = self.columns(place);
+        if let Some(how) = code.checked_sub(self.log.palms()) {
+            let doubtful = how == Cleaning::Unknown as u32 && self.rules.set == Set::Certain;
+            if doubtful || how == Cleaning::Adequate as u32 {
+                self.marks[blade] = Marks::CLEAN;
+                self.foul[blade] = 0;
+            }
+            return;
+        }
+        if self.foul[blade] != 0 {
+            let new = self.meet(place, code, self.marks[blade].by_another(code));
+            self.warm(new, code);
+        }
+        if self.hot[code as usize] != 0 {
+            let mark = self.mark(place, code);
+            self.marks[blade].add(mark);
+            self.foul[blade] = 1;
         }
     }
 
@@ -262,18 +292,19 @@ impl<'a, const BACK: bool> Sweep<'a, BACK> {
     fn certain_second(&mut self, places: Range<usize>) {
         for (place, blade, palm) in self.cuts(places.clone()) {
             if self.cleaned[blade] == 0 {
-                self.meet(place, palm, self.source[blade]);
+                self.meet(place, palm, self.marks[blade].by_another(palm));
             }
         }
         for place in places.clone() {
             let (blade, _) = self.columns(place);
             if self.cleaned[blade] != 0 {
-                self.source[blade] = NONE;
+                self.marks[blade] = Marks::CLEAN;
             }
         }
         for (place, blade, palm) in self.cuts(places) {
             if self.cleaned[blade] == 0 && self.hot[palm as usize] != 0 {
-                self.source[blade] = self.better(self.source[blade], self.number(place) as u32);
+                let mark = self.mark(place, palm);
+                self.marks[blade].add(mark);
             }
         }
     }
@@ -284,94 +315,92 @@ impl<'a, const BACK: bool> Sweep<'a, BACK> {
         while again {
             for (place, blade, palm) in self.cuts(places.clone()) {
                 if self.hot[palm as usize] != 0 {
-                    let number = self.number(place) as u32;
-                    self.fresh[blade] = self.better(self.fresh[blade], number);
+                    let mark = self.mark(place, palm);
+                    self.fresh[blade].add(mark);
                 }
             }
             again = false;
             for (place, blade, palm) in self.cuts(places.clone()) {
-                let source = self.better(self.source[blade], self.fresh[blade]);
-                let new = self.reach.place[palm as usize] == 0 && self.meet(place, palm, source);
-                if new && self.wait == 0 && self.rules.carries[palm as usize] {
-                    self.hot[palm as usize] = 1;
-                    again = true;
-                }
+                let known = self.steps[palm as usize] != NONE;
+                let new = !known && self.meet(place, palm, self.may_pass(blade, palm));
+                again |= self.warm(new, palm);
             }
         }
         for (place, blade, palm) in self.cuts(places.clone()) {
-            let source = self.better(self.source[blade], self.fresh[blade]);
-            self.meet(place, palm, source);
+            let own = self.number(place);
+            if self.reach.of(palm).is_none_or(|contact| contact.own != own) {
+                self.meet(place, palm, self.may_pass(blade, palm));
+            }
         }
         for place in places {
             let (blade, _) = self.columns(place);
             if self.cleaned[blade] & ADEQUATE != 0 {
-                self.source[blade] = NONE;
+                self.marks[blade] = Marks::CLEAN;
                 // what was taken up in this second may have come after the cleaning
                 self.cleaned[blade] = 0;
             }
-            self.source[blade] = self.better(self.source[blade], self.fresh[blade]);
+            self.marks[blade] = self.marks[blade].and(&self.fresh[blade]);
         }
     }
 
-    /// A palm cut by a blade that `source` fouled; whether it was reached for the first time.
-    fn meet(&mut self, place: usize, palm: u32, source: u32) -> bool {
-        if source == NONE || self.case[palm as usize] {
+    /// A palm reached just now passes it on at once if nothing has to be waited for; whether that is so.
+    fn warm(&mut self, new: bool, palm: u32) -> bool {
+        let warm = new && self.wait == 0 && self.rules.carries[palm as usize];
+        if warm {
+            self.hot[palm as usize] = 1;
+        }
+        warm
+    }
+
+    fn may_pass(&self, blade: usize, palm: u32) -> Option<Mark> {
+        self.marks[blade].and(&self.fresh[blade]).by_another(palm)
+    }
+
+    fn mark(&self, place: usize, palm: u32) -> Mark {
+        Mark {
+            touch: self.number(place) as u32,
+            palm,
+            steps: self.steps[palm as usize],
+        }
+    }
+
+    /// A palm cut by a blade that another palm fouled; whether it was reached for the first time.
+    fn meet(&mut self, place: usize, palm: u32, mark: Option<Mark>) -> bool {
+        let Some(mark) = mark else {
+            return false;
+        };
+        let own = self.number(place) as u32;
+        let (last, times) = &mut self.seen[palm as usize];
+        if self.steps[palm as usize] != NONE {
+            (*last, *times) = (own, *times + 1);
             return false;
         }
-        let (own, other) = (self.number(place), source as usize);
-        let giver = self.log.code[other];
-        if giver == palm {
-            return false;
-        }
-        let known = self.reach.place[palm as usize];
-        if known != 0 {
-            let contact = &mut self.reach.contacts[known as usize - 1];
-            if contact.own != own {
-                contact.last = own;
-                contact.times += 1;
-            }
-            return false;
-        }
+        (*last, *times) = (own, 1);
+        self.steps[palm as usize] = mark.steps + 1;
         self.reach.contacts.push(Contact {
             palm,
-            own,
-            other,
-            generation: self.generation(giver) + 1,
-            last: own,
+            own: own as usize,
+            other: mark.touch as usize,
+            generation: mark.steps + 1,
+            last: own as usize,
             times: 1,
         });
         self.reach.place[palm as usize] = self.reach.contacts.len() as u32;
         if self.rules.carries[palm as usize] {
             let at = self.time(place).saturating_add(self.wait);
-            self.of_reached.push_back(Turn {
-                at,
-                palm,
-                hot: true,
-            });
+            let hot = true;
+            self.of_reached.push_back(Turn { at, palm, hot });
         }
         true
     }
 
-    /// Of two touches that fouled a blade, the one fewer steps from a case; of equals the later one in the sweep.
-    fn better(&self, old: u32, new: u32) -> u32 {
-        if old == NONE || new == NONE {
-            return old.min(new);
+    /// What was found, complete.
+    fn told(mut self) -> Reach {
+        for contact in &mut self.reach.contacts {
+            let (last, times) = self.seen[contact.palm as usize];
+            (contact.last, contact.times) = (last as usize, times);
         }
-        let steps = |touch: u32| self.generation(self.log.code[touch as usize]);
-        let later = if BACK { new <= old } else { new >= old };
-        match steps(new).cmp(&steps(old)) {
-            std::cmp::Ordering::Less => new,
-            std::cmp::Ordering::Equal if later => new,
-            _ => old,
-        }
-    }
-
-    /// Steps of a palm from a case: 0 for a case.
-    fn generation(&self, palm: u32) -> u32 {
-        if self.case[palm as usize] {
-            return 0;
-        }
-        self.reach.of(palm).map_or(0, |contact| contact.generation)
+        self.reach
     }
 
     fn columns(&self, place: usize) -> (usize, u32) {

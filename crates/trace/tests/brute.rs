@@ -123,6 +123,28 @@ impl World {
         found
     }
 
+    /// Number and last of the cuts that reach each palm, given when each is first reached.
+    fn all_meetings(&self, first: &BTreeMap<u32, i64>) -> BTreeMap<u32, (u32, i64)> {
+        let passes_on = |(t, blade, from): &(i64, u32, u32), (u, other, palm): &(i64, u32, u32)| {
+            let sick = if *from == self.case.palm {
+                self.within(*t)
+            } else {
+                let exposed = first.get(from);
+                self.carries[*from as usize] && exposed.is_some_and(|e| self.ready(*e, *t))
+            };
+            sick && from != palm && blade == other && self.passes(*blade, *t, *u)
+        };
+        let cuts = self.cuts();
+        let mut out = BTreeMap::new();
+        for cut in cuts.iter().filter(|cut| cut.2 != self.case.palm) {
+            if cuts.iter().any(|from| passes_on(from, cut)) {
+                let (times, last) = out.entry(cut.2).or_insert((0, cut.0));
+                (*times, *last) = (*times + 1, cut.0.max(*last));
+            }
+        }
+        out
+    }
+
     fn walk_forward(
         &self,
         t: i64,
@@ -256,7 +278,10 @@ proptest! {
     fn forward_finds_what_all_paths_find(world in world()) {
         let log = world.log();
         let reach = forward(&log, &[world.case], &world.rules());
-        prop_assert_eq!(times(&log, &reach), world.all_forward());
+        let first = world.all_forward();
+        prop_assert_eq!(times(&log, &reach), first.clone());
+        let meetings = reach.contacts.iter().map(|c| (c.palm, (c.times, log.at(c.last)))).collect();
+        prop_assert_eq!(world.all_meetings(&first), meetings);
         world.check_chains(&log, &reach, false)?;
     }
 
