@@ -15,6 +15,7 @@ mod length;
 mod offers;
 mod palm;
 mod save;
+pub mod signs;
 mod species;
 mod spiral;
 mod thread;
@@ -36,6 +37,7 @@ pub use save::{
     Stop, entry_id, look_of, nearest, new_palm, save_hold, save_inspection, save_lift, save_palm,
     save_removal, withdraw_inspection,
 };
+pub use signs::{ABSENT, SEEN, SIGN_FIELD};
 pub use species::species_like;
 pub use spiral::{PLACES, new_by_spiral, spiral_numbers};
 
@@ -65,6 +67,13 @@ impl Typed {
     /// Writes a field.
     pub fn set(&mut self, name: &str, value: impl Into<String>) {
         self.0.insert(name.to_owned(), value.into());
+    }
+
+    /// Fields whose name begins with this: the rest of the name, and what was typed without the blanks around it.
+    pub fn below<'t>(&'t self, prefix: &'t str) -> impl Iterator<Item = (&'t str, &'t str)> {
+        let from = self.0.range(prefix.to_owned()..);
+        let own = from.map_while(move |(name, value)| Some((name.strip_prefix(prefix)?, value.trim())));
+        own.filter(|(rest, _)| !rest.is_empty())
     }
 
     /// Whether anything was typed into any of these fields.
@@ -160,6 +169,7 @@ mod tests {
             include_str!("forms/inspection.rs"),
             include_str!("forms/palm.rs"),
             include_str!("forms/save.rs"),
+            include_str!("forms/signs.rs"),
             include_str!("forms/spiral.rs"),
         ];
         let codes: Vec<&str> = sources

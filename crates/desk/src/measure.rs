@@ -1,7 +1,7 @@
 //! Lengths, dates and counts written in the reader's units and language.
 
 use crate::words::{Lang, Value, Words};
-use model::{Arg, Day, Finding, Metres};
+use model::{Arg, Day, Finding, Knowledge, Metres};
 
 /// Which units a reader thinks in.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Default)]
@@ -201,7 +201,20 @@ impl Measure {
             Arg::Days(d) => self.duration(*d).into(),
             Arg::Date(d) => self.date(*d).into(),
             Arg::Text(t) => t.clone().into(),
-            Arg::Code(code) => self.words.say(code).into(),
+            Arg::Code(code) => self.named(code).into(),
+        }
+    }
+
+    /// The words of a code; a disorder or a sign is called by the name in its row.
+    fn named(&self, code: &str) -> String {
+        let tables = Knowledge::embedded();
+        let row = tables.disorder(code).map(|row| &row.name);
+        match row.or_else(|| tables.sign(code).map(|row| &row.name)) {
+            Some(name) if !self.words.has(code) => match self.words.lang() {
+                Lang::En => name.en.clone(),
+                Lang::Es => name.es.clone(),
+            },
+            _ => self.words.say(code),
         }
     }
 

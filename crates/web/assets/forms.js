@@ -210,6 +210,7 @@
     document.querySelectorAll("form[data-draft]").forEach(restore);
     document.querySelectorAll("[data-counter]").forEach(showCounter);
     document.querySelectorAll("[data-hand]").forEach(showHand);
+    document.dispatchEvent(new Event("prepared"));
   }
 
   document.addEventListener("click", (event) => {

@@ -12,6 +12,8 @@ pub enum Here {
     Palms,
     /// Blades, the cutting log, the bath, the trace.
     Blades,
+    /// What ails palms.
+    Disorders,
     /// Files in.
     Import,
     /// Where figures come from.
@@ -24,10 +26,11 @@ pub enum Here {
     Elsewhere,
 }
 
-const PLACES: [(Here, &str, &str); 7] = [
+const PLACES: [(Here, &str, &str); 8] = [
     (Here::Today, "/", "common-today"),
     (Here::Palms, "/palms", "common-palms"),
     (Here::Blades, "/blades", "common-blades"),
+    (Here::Disorders, "/disorders", "common-disorders"),
     (Here::Import, "/import", "common-import"),
     (Here::Sources, "/sources", "common-sources"),
     (Here::About, "/about", "common-about"),
@@ -46,6 +49,7 @@ pub fn page(reader: &Reader, here: Here, title: &str, content: Markup) -> Markup
                 title { (title) " · " (reader.say("product")) }
                 link rel="stylesheet" href=(assets::address("spearleaf.css"));
                 link rel="stylesheet" href=(assets::address("forms.css"));
+                link rel="stylesheet" href=(assets::address("signs.css"));
                 link rel="stylesheet" href=(assets::address("blades.css"));
                 link rel="icon" type="image/svg+xml" href=(assets::address("leaf.svg"));
                 script src=(assets::address("crown.js")) defer {}

@@ -5,6 +5,7 @@
 mod address;
 mod app;
 mod assets;
+mod drawn;
 mod badge;
 mod fault;
 pub mod forms;

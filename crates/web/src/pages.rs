@@ -2,6 +2,7 @@
 
 mod about;
 mod api;
+mod disorders;
 pub mod blades;
 mod paging;
 mod palm;
@@ -10,6 +11,8 @@ pub mod said;
 mod settings;
 mod sources;
 mod today;
+
+pub use palm::advised;
 
 use crate::App;
 use axum::Router;
@@ -21,6 +24,7 @@ pub fn router() -> Router<App> {
         .merge(palms::router())
         .merge(palm::router())
         .merge(blades::router())
+        .merge(disorders::router())
         .merge(sources::router())
         .merge(about::router())
         .merge(settings::router())

@@ -10,7 +10,7 @@ place-crown = Crown as a whole, and its course
 place-fruit = Flower and fruit stalks
 place-trunk = Trunk
 place-roots = Roots and soil
-place-work = For the work, and other notes
+place-other = Other notes
 
 ## The picker on the inspection form
 
@@ -108,11 +108,14 @@ sides-none = No look left would change it much.
 
 ## Holds
 
-need-suspect-wilt = Wilt cannot be ruled out ({ $share }): nobody cuts, set a hold.
-need-suspect-phytoplasma = A phytoplasma cannot be ruled out ({ $share }): nobody cuts, set a hold.
-need-suspect-bud-rot = Bud rot cannot be ruled out ({ $share }): nobody cuts, set a hold.
-need-suspect-trunk-rot = Trunk rot cannot be ruled out ({ $share }): nobody cuts or climbs, set a hold.
-need-suspect-weevil = A weevil cannot be ruled out ({ $share }): nobody cuts, set a hold.
+need-suspect-wilt = Wilt cannot be ruled out ({ $share }): nobody cuts.
+need-suspect-phytoplasma = A phytoplasma cannot be ruled out ({ $share }): nobody cuts.
+need-suspect-bud-rot = Bud rot cannot be ruled out ({ $share }): nobody cuts.
+need-suspect-trunk-rot = Trunk rot cannot be ruled out ({ $share }): nobody cuts or climbs.
+need-suspect-weevil = A weevil cannot be ruled out ({ $share }): nobody cuts.
+need-seen-trunk-rot = { $sign }: nobody cuts or climbs, keep people away, and have the trunk judged.
+need-seen-weevil = { $sign }: nobody cuts; ask the plant health authority.
+need-held-conk = A conk on the trunk: nobody cuts or climbs, keep people away.
 need-held-phytoplasma = Phytoplasma suspected: nobody cuts; ask the plant health authority.
 need-held-bud-rot = Bud rot suspected: nobody cuts; have the bud looked at.
 need-held-trunk-rot = Trunk rot suspected: nobody cuts, climbs or leans anything on it; keep people away.

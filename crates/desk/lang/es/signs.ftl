@@ -10,7 +10,7 @@ place-crown = La corona entera y su curso
 place-fruit = Tallos de flor y fruta
 place-trunk = Tronco
 place-roots = Raíces y suelo
-place-work = Para el trabajo, y otras notas
+place-other = Otras notas
 
 ## El selector en el formulario de inspección
 
@@ -109,11 +109,14 @@ sides-none = Ninguna mirada que quede lo cambiaría mucho.
 
 ## Esperas
 
-need-suspect-wilt = No se puede descartar una marchitez ({ $share }): nadie corta, ponga una espera.
-need-suspect-phytoplasma = No se puede descartar un fitoplasma ({ $share }): nadie corta, ponga una espera.
-need-suspect-bud-rot = No se puede descartar la pudrición de la yema ({ $share }): nadie corta, ponga una espera.
-need-suspect-trunk-rot = No se puede descartar la pudrición del tronco ({ $share }): nadie corta ni trepa, ponga una espera.
-need-suspect-weevil = No se puede descartar un picudo ({ $share }): nadie corta, ponga una espera.
+need-suspect-wilt = No se puede descartar una marchitez ({ $share }): nadie corta.
+need-suspect-phytoplasma = No se puede descartar un fitoplasma ({ $share }): nadie corta.
+need-suspect-bud-rot = No se puede descartar la pudrición de la yema ({ $share }): nadie corta.
+need-suspect-trunk-rot = No se puede descartar la pudrición del tronco ({ $share }): nadie corta ni trepa.
+need-suspect-weevil = No se puede descartar un picudo ({ $share }): nadie corta.
+need-seen-trunk-rot = { $sign }: nadie corta ni trepa, mantenga lejos a la gente y haga evaluar el tronco.
+need-seen-weevil = { $sign }: nadie corta; pregunte a la autoridad de sanidad vegetal.
+need-held-conk = Un hongo en repisa en el tronco: nadie corta ni trepa, mantenga lejos a la gente.
 need-held-phytoplasma = Sospecha de fitoplasma: nadie corta; pregunte a la autoridad de sanidad vegetal.
 need-held-bud-rot = Sospecha de pudrición de la yema: nadie corta; que vean la yema.
 need-held-trunk-rot = Sospecha de pudrición del tronco: nadie corta, trepa ni apoya nada; mantenga lejos a la gente.

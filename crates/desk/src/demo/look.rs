@@ -60,11 +60,11 @@ impl Stand {
 
     fn signs(&self, look: &mut Inspection, day: Day) {
         let lately = day >= self.ago(70);
-        if self.has(Case::WiltSuspect) && lately {
-            look.signs.push("one-sided-browning".to_owned());
-        }
-        if self.has(Case::NestHold) && look.stem == 1 && lately {
-            look.signs.push("nest".to_owned());
+        if lately {
+            let (seen, absent) = self.lately_noted(look.stem);
+            look.signs.extend(seen.iter().map(|key| (*key).to_owned()));
+            look.absent
+                .extend(absent.iter().map(|key| (*key).to_owned()));
         }
         if self.has(Case::SkirtOverPath) {
             look.signs.push("skirt".to_owned());
@@ -77,6 +77,63 @@ impl Stand {
             && day == self.ago(ROUNDS[self.plot.site].1)
         {
             look.spear = Some(Spear::Leaning);
+        }
+    }
+}
+
+/// Keys of signs seen, and of signs looked for and not there.
+type Noted = (&'static [&'static str], &'static [&'static str]);
+
+impl Stand {
+    /// What the keeper noted on the rounds of the last ten weeks, by what befell the palm.
+    fn lately_noted(&self, stem: u16) -> Noted {
+        let first = stem == 1;
+        match self.plot.cases.as_slice() {
+            cases if cases.contains(&Case::WiltSuspect) => (
+                &["one-sided-browning", "stalk-stripe", "starts-oldest"],
+                &[
+                    "spear-first-old-green",
+                    "holes-chewed-fibre",
+                    "fungus-dots-on-stalk",
+                ],
+            ),
+            cases if cases.contains(&Case::NestHold) && first => (&["nest"], &[]),
+            cases if cases.contains(&Case::Conk) => (&["conk-lower-trunk"], &["trunk-soft-high"]),
+            cases if cases.contains(&Case::MovedNineWeeksAgo) => (
+                &["recently-moved", "kept-fronds-die-after-move", "spear-firm"],
+                &[
+                    "translucent-flecks",
+                    "green-centre-yellow-edge",
+                    "frizzled-new",
+                ],
+            ),
+            cases if cases.contains(&Case::Hungry) && self.plot.tag == "T-08" => (
+                &[
+                    "starts-oldest",
+                    "translucent-flecks",
+                    "bands-middle-above-spots",
+                    "lemon-yellow-edge",
+                ],
+                &["one-sided-browning", "starts-youngest"],
+            ),
+            cases if cases.contains(&Case::Hungry) => (
+                &[
+                    "starts-oldest",
+                    "translucent-flecks",
+                    "leaflet-tips-dead",
+                    "colour-without-line",
+                ],
+                &[
+                    "green-centre-yellow-edge",
+                    "one-sided-browning",
+                    "starts-youngest",
+                ],
+            ),
+            cases if cases.contains(&Case::OverTrimmed) => (
+                &["green-cut-bases", "only-upright-tuft"],
+                &["one-sided-browning"],
+            ),
+            _ => (&[], &[]),
         }
     }
 }

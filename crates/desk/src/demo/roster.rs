@@ -32,11 +32,13 @@ pub enum Case {
     SelfCleaning,
     /// The spear leans.
     SpearLeaning,
+    /// A conk at the foot of the trunk; nobody has set a hold yet.
+    Conk,
 }
 
 impl Case {
     /// All of them.
-    pub const ALL: [Case; 13] = [
+    pub const ALL: [Case; 14] = [
         Case::MovedNineWeeksAgo,
         Case::Hungry,
         Case::WiltSuspect,
@@ -50,6 +52,7 @@ impl Case {
         Case::MissingCounts,
         Case::SelfCleaning,
         Case::SpearLeaning,
+        Case::Conk,
     ];
 }
 
@@ -282,7 +285,12 @@ fn house() -> Vec<Plot> {
             .notes("Yellow-spotted old fronds; lawn feed only."),
     );
     plots.push(plot("T-08", HOUSE, QUEEN).tall(8.5).hungry());
-    plots.extend(row("T", 9, 2, HOUSE, QUEEN).map(|p| p.tall(7.5)));
+    plots.push(plot("T-09", HOUSE, QUEEN).tall(7.5));
+    let conk = plot("T-10", HOUSE, QUEEN).tall(7.5).over("drive");
+    plots.push(
+        conk.case(Case::Conk)
+            .notes("Shelf of a fungus at the foot, found on the last rounds."),
+    );
     plots.push(
         plot("T-11", HOUSE, PYGMY)
             .tall(2.1)

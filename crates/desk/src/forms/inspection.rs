@@ -1,10 +1,11 @@
 //! The inspection form: one look at one stem.
 //!
 //! Fields: `stem`, `date`, `green`, `yellowing`, `brown`, `new_leaves`, `removed_green`, `removed_yellowing`,
-//! `removed_brown`, `spear`, `clock_left`, `clock_right`, `notes`. An empty count was not counted; `0` is none.
+//! `removed_brown`, `spear`, `clock_left`, `clock_right`, `notes`, and the signs (see [`super::signs`]). An empty count
+//! was not counted; `0` is none.
 
 use super::field::{Fields, count_arg, text_arg};
-use super::{Trouble, Typed};
+use super::{Trouble, Typed, signs};
 use model::{Arg, Day, Finding, Inspection, PalmRecord, Removed, Severity, Spear};
 
 /// No crown carries more fronds than this, dead skirt included; a larger count is a slip of the keypad (assumed;
@@ -40,9 +41,8 @@ pub fn inspection(typed: &Typed, about: About) -> Result<Inspection, Vec<Trouble
     look.clock_left = fields.clock("clock_left", false);
     look.clock_right = fields.clock("clock_right", true);
     look.notes = fields.text("notes");
+    (look.signs, look.absent) = signs::noted(&mut fields, typed, about.correcting);
     if let Some(before) = about.correcting {
-        look.signs = before.signs.clone();
-        look.absent = before.absent.clone();
         look.extra = before.extra.clone();
     }
     more_taken_than_counted(&mut fields, &look);
@@ -56,7 +56,7 @@ pub fn inspection(typed: &Typed, about: About) -> Result<Inspection, Vec<Trouble
 pub fn typed_inspection(look: &Inspection) -> Typed {
     let count = |count: Option<u32>| count.map_or(String::new(), |c| c.to_string());
     let hours = |clock: Option<model::Clock>| clock.map_or(String::new(), |c| c.0.to_string());
-    Typed::of([
+    let mut typed = Typed::of([
         ("stem", look.stem.to_string()),
         ("date", look.date.to_string()),
         ("green", count(look.green)),
@@ -70,7 +70,9 @@ pub fn typed_inspection(look: &Inspection) -> Typed {
         ("clock_left", hours(look.clock_left)),
         ("clock_right", hours(look.clock_right)),
         ("notes", look.notes.clone()),
-    ])
+    ]);
+    signs::typed_signs(look, &mut typed);
+    typed
 }
 
 fn stem(fields: &mut Fields, stems: u16) -> u16 {
@@ -154,7 +156,7 @@ fn nothing_noted(fields: &mut Fields, look: &Inspection, typed: &Typed) {
         "removed_yellowing",
         "removed_brown",
     ]);
-    let seen = typed.any(&["spear", "clock_left", "clock_right", "notes"]);
+    let seen = typed.any(&["spear", "clock_left", "clock_right", "notes"]) || signs::any(typed);
     if !counted && !seen && look.signs.is_empty() && look.absent.is_empty() {
         fields.refuse("", "form-nothing-noted");
     }

@@ -6,7 +6,9 @@ use super::outlook::HORIZONS;
 use super::palms::{Due, Search};
 use super::standing::{Standing, Standings};
 use super::{needs, palms};
+use crate::judging::{self, Judged};
 use crate::office::Office;
+use care::judge::{Judge, Ranked, Speaks, WeightOf, hold_reason, move_or_hunger};
 use care::{AskedAnswer, CutPlan};
 use crown::{Cut, Explanation, Forecast, PalmReading, Quantiles, Reading};
 use model::{Arg, Day, Finding, PalmRecord};
@@ -55,6 +57,7 @@ pub fn palm(office: &Office, tag: &str, question: &Question) -> Option<Value> {
     let mut out = row(office, record, Some(&standing));
     out["as_of"] = date(today).into();
     out["stem_readings"] = stems.into();
+    out["judgement"] = judgement(&judging::of_record(office, record, &reading));
     Some(out)
 }
 
@@ -92,6 +95,53 @@ fn stem(
         "cut_plan": plan_value(&plan),
         "asked": answer.as_ref().map(answer_value),
     }))
+}
+
+/// What could it be: keys and numbers.
+fn judgement(judged: &Judged) -> Value {
+    let (told, answer) = (&judged.told, &judged.judgement);
+    let holds = answer.holds.iter().map(|hold| {
+        json!({
+            "reason": hold_reason(hold.kind), "probability": hold.probability, "because": hold.because, "sign": hold.sign,
+        })
+    });
+    let next = answer.next.iter().map(|look| {
+        json!({
+            "sign": look.sign, "chance": look.chance, "bits": look.bits, "bits_per_minute": look.bits_per_minute,
+            "if_there": [look.if_there.0, look.if_there.1], "if_not": [look.if_not.0, look.if_not.1],
+        })
+    });
+    let both = move_or_hunger(Judge::embedded(), &told.evidence());
+    json!({
+        "as_of": told.on.map(date), "seen": told.seen, "absent": told.absent,
+        "ranked": answer.ranked.iter().map(ranked).collect::<Vec<_>>(), "nothing": answer.nothing,
+        "together": answer.together.iter().map(|(set, p)| json!({ "disorders": set, "probability": p })).collect::<Vec<_>>(),
+        "next": next.collect::<Vec<_>>(), "holds": holds.collect::<Vec<_>>(), "doubt_bits": answer.doubt_bits,
+        "move_or_hunger": { "call": both.call.key(), "move": both.moved.probability, "hunger": both.hungry.probability },
+        "findings": findings(&answer.findings),
+    })
+}
+
+fn ranked(rank: &Ranked) -> Value {
+    let speaks = |all: &[Speaks]| all.iter().map(speaks_value).collect::<Vec<_>>();
+    json!({
+        "disorder": rank.disorder, "probability": rank.probability, "level": rank.level,
+        "for": speaks(&rank.for_it), "against": speaks(&rank.against),
+    })
+}
+
+fn speaks_value(speaks: &Speaks) -> Value {
+    let (what, sign) = match speaks.what {
+        WeightOf::Seen(key) => ("seen", Some(key)),
+        WeightOf::NotThere(key) => ("absent", Some(key)),
+        WeightOf::Host => ("host", None),
+        WeightOf::Season => ("season", None),
+        WeightOf::Move => ("move", None),
+        WeightOf::Frost => ("frost", None),
+        WeightOf::Storm => ("storm", None),
+        WeightOf::Counts => ("counts", None),
+    };
+    json!({ "what": what, "sign": sign, "factor": speaks.factor })
 }
 
 fn loss(reading: &Reading) -> Value {

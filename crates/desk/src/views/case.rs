@@ -1,5 +1,6 @@
 //! From the register to what the cut plan is told.
 
+use crate::judging::{self, Judged};
 use crate::office::Office;
 use care::{CutCase, Grounds};
 use crown::{PalmReading, Reading};
@@ -17,6 +18,7 @@ pub struct StemToday<'a> {
     reading: &'a Reading,
     palm_probabilities: [f64; 4],
     looks: Vec<Inspection>,
+    judged: Judged,
     holds: Vec<Hold>,
     today: Day,
     next_visit: Day,
@@ -42,6 +44,7 @@ impl<'a> StemToday<'a> {
             reading: own,
             palm_probabilities: reading.probabilities,
             looks: record.looks(stem).cloned().collect(),
+            judged: judging::of_record(office, record, reading),
             holds: record.holds_on(today).cloned().collect(),
             today,
             next_visit: next_visit.unwrap_or(today.plus(DEFAULT_VISIT_DAYS)),
@@ -61,10 +64,15 @@ impl<'a> StemToday<'a> {
             holds: &self.holds,
             today: self.today,
             next_visit: Some(self.next_visit),
-            judgement: None,
+            judgement: Some(&self.judged.judgement),
             grounds: self.grounds,
             knowledge: Knowledge::embedded(),
         }
+    }
+
+    /// What ails the palm, by the signs of all its stems.
+    pub fn judged(&self) -> &Judged {
+        &self.judged
     }
 
     /// The stem's reading.

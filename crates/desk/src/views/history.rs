@@ -190,6 +190,17 @@ pub fn counted(speaker: &Speaker, look: &Inspection) -> String {
     .flatten()
     .collect();
     parts.extend(look.signs.iter().map(|sign| sign_words(speaker, sign)));
+    if !look.absent.is_empty() {
+        let not_there: Vec<String> = look
+            .absent
+            .iter()
+            .map(|sign| sign_words(speaker, sign))
+            .collect();
+        parts.push(speaker.text(
+            "history-not-there",
+            &[("signs", not_there.join(", ").into())],
+        ));
+    }
     if !look.notes.is_empty() {
         parts.push(look.notes.clone());
     }
@@ -197,12 +208,11 @@ pub fn counted(speaker: &Speaker, look: &Inspection) -> String {
 }
 
 fn sign_words(speaker: &Speaker, sign: &str) -> String {
-    let code = format!("sign-{sign}");
-    if !speaker.words().has(&code) {
-        return sign.to_owned();
+    let words = super::picker::name_of(speaker, sign);
+    if words == sign {
+        return words;
     }
     // in the middle of a sentence
-    let words = speaker.say(&code);
     words
         .chars()
         .take(1)

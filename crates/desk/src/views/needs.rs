@@ -14,17 +14,29 @@ pub const MOVED_DAYS: i32 = 540;
 /// From this probability on hunger and decline are worth a line (assumed).
 const LIKELY: f64 = 0.5;
 
-/// The holds of the cut plan that come before everything else, worst first.
-const WORST_HOLDS: [&str; 5] = [
-    "hold-spear-pulled",
-    "hold-spear-down",
-    "hold-wilt-suspect",
-    "hold-decline-likely",
-    "hold-wires-within",
+/// The holds of the cut plan that come before everything else, with their rank.
+const WORST_HOLDS: [(&str, u8); 17] = [
+    ("hold-spear-pulled", 0),
+    ("hold-spear-down", 1),
+    ("hold-trunk-rot-seen", 1),
+    ("hold-trunk-rot", 2),
+    ("hold-trunk-rot-suspect", 2),
+    ("hold-conk", 2),
+    ("hold-wilt", 2),
+    ("hold-wilt-suspect", 2),
+    ("hold-phytoplasma", 2),
+    ("hold-phytoplasma-suspect", 2),
+    ("hold-bud-rot", 2),
+    ("hold-bud-rot-suspect", 2),
+    ("hold-weevil", 3),
+    ("hold-weevil-seen", 3),
+    ("hold-weevil-suspect", 3),
+    ("hold-decline-likely", 3),
+    ("hold-wires-within", 4),
 ];
 
 /// Every code a need can have; each has words in every language.
-pub const CODES: [&str; 18] = [
+pub const CODES: [&str; 30] = [
     "need-spear-pulled",
     "need-spear-down",
     "need-spear-leaning",
@@ -43,6 +55,18 @@ pub const CODES: [&str; 18] = [
     "need-look-moved",
     "need-first-look",
     "need-species",
+    "need-suspect-wilt",
+    "need-suspect-phytoplasma",
+    "need-suspect-bud-rot",
+    "need-suspect-trunk-rot",
+    "need-suspect-weevil",
+    "need-seen-trunk-rot",
+    "need-seen-weevil",
+    "need-held-phytoplasma",
+    "need-held-bud-rot",
+    "need-held-trunk-rot",
+    "need-held-conk",
+    "need-held-weevil",
 ];
 
 /// A need with its rank: the smaller, the worse.
@@ -78,8 +102,8 @@ fn held(needs: &mut Vec<Need>, standing: &Standing) {
     for hold in &standing.holds {
         let rank = WORST_HOLDS
             .iter()
-            .position(|c| *c == hold.code)
-            .map_or(12, |i| i as u8);
+            .find(|(code, _)| *code == hold.code)
+            .map_or(12, |(_, rank)| *rank);
         let mut finding = Finding::new(need_of_hold(hold.code), hold.severity);
         finding.args.clone_from(&hold.args);
         add(needs, rank, finding);
@@ -99,6 +123,18 @@ fn need_of_hold(code: &str) -> &'static str {
         "hold-nest" => "need-nest",
         "hold-bats" => "need-bats",
         "hold-bees" => "need-bees",
+        "hold-wilt" => "need-suspect-wilt",
+        "hold-phytoplasma" => "need-suspect-phytoplasma",
+        "hold-phytoplasma-suspect" => "need-held-phytoplasma",
+        "hold-bud-rot" => "need-suspect-bud-rot",
+        "hold-bud-rot-suspect" => "need-held-bud-rot",
+        "hold-trunk-rot" => "need-suspect-trunk-rot",
+        "hold-trunk-rot-seen" => "need-seen-trunk-rot",
+        "hold-trunk-rot-suspect" => "need-held-trunk-rot",
+        "hold-conk" => "need-held-conk",
+        "hold-weevil" => "need-suspect-weevil",
+        "hold-weevil-seen" => "need-seen-weevil",
+        "hold-weevil-suspect" => "need-held-weevil",
         _ => "need-hold",
     }
 }

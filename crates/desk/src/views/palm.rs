@@ -9,6 +9,7 @@ use super::drawing::Look;
 use super::expect::{self, ReadingView};
 use super::facts::{self, Fact};
 use super::history::{self, Event};
+use super::judgement::{self, JudgementView};
 use super::loss::{self, LossView};
 use super::needs;
 use super::outlook::{self, OutlookRow};
@@ -46,6 +47,8 @@ pub struct PalmView {
     pub crown: CrownFrames,
     /// The reading.
     pub reading: ReadingView,
+    /// What could it be.
+    pub judgement: JudgementView,
     /// Loss and tripwire.
     pub loss: LossView,
     /// Counts so far and to come.
@@ -141,6 +144,7 @@ impl Page<'_> {
             stem: self.at.case().stem,
             crown: self.crown(&plan, answer.as_ref()),
             reading: expect::view(speaker, self.office, self.record, self.reading, self.at),
+            judgement: self.judgement(),
             loss: loss::view(speaker, stem),
             counts: counts(speaker, stem, self.at.looks(), plan.may_take),
             outlook: outlook::view(speaker, stem, plan.may_take),
@@ -176,6 +180,15 @@ impl Page<'_> {
             .iter()
             .map(|need| self.speaker.finding(&need.finding))
             .collect()
+    }
+
+    fn judgement(&self) -> JudgementView {
+        let set: Vec<&str> = self
+            .record
+            .holds_on(self.at.today())
+            .map(|hold| hold.reason.as_str())
+            .collect();
+        judgement::view(self.speaker, self.at.judged(), &set)
     }
 
     fn stems(&self) -> Vec<(u16, bool)> {

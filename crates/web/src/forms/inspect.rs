@@ -27,6 +27,8 @@ struct Asked {
     stem: String,
     #[serde(default)]
     corrects: String,
+    #[serde(default)]
+    sign: String,
 }
 
 async fn show(
@@ -39,7 +41,13 @@ async fn show(
     app.ask(&reader, move |office| {
         let record = palm(office, &whose, &tag)?;
         let typed = start(office, &record, &asked).ok_or_else(|| Fault::broken(&whose))?;
-        Ok(page_of(&View::new(&whose, &record, &typed, office.today())))
+        Ok(page_of(&View::new(
+            &whose,
+            office,
+            &record,
+            &typed,
+            &asked.sign,
+        )))
     })
     .await?
 }
@@ -77,7 +85,7 @@ async fn save(
             Ok(look) => return Ok(sent.saved(&after(&record, look.stem, &typed))),
             Err(stop) => stop,
         };
-        refused(View::new(&whose, &record, &typed, office.today()), stop)
+        refused(View::new(&whose, office, &record, &typed, ""), stop)
     })
     .await?
 }
@@ -109,7 +117,7 @@ fn count_spiral(
         }
         Err(troubles) => troubles,
     };
-    let mut view = View::new(reader, record, typed, office.today());
+    let mut view = View::new(reader, office, record, typed, "");
     view.troubles = troubles;
     view.spiral_open = true;
     page_of(&view).into_response()
@@ -131,9 +139,10 @@ async fn withdraw(
         let asked = Asked {
             stem: String::new(),
             corrects: sent.typed.get("corrects").to_owned(),
+            sign: String::new(),
         };
         let typed = start(office, &record, &asked).ok_or_else(|| Fault::broken(&whose))?;
-        refused(View::new(&whose, &record, &typed, office.today()), stop)
+        refused(View::new(&whose, office, &record, &typed, ""), stop)
     })
     .await?
 }

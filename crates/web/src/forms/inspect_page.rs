@@ -2,9 +2,14 @@
 
 use super::counter::counter;
 use super::parts::{self, Kind, Sheet};
-use super::{dial, spear};
+use super::{dial, signs, spear};
+use crate::pages::advised;
 use crate::{Here, Reader, address, page};
 use desk::forms::{PLACES, Trouble, Typed, spiral_numbers};
+use desk::office::Office;
+use desk::views::Speaker;
+use desk::views::judgement::{self, AdviceView, LookView};
+use desk::views::picker::{self, Place};
 use maud::{Markup, html};
 use model::{Day, Inspection, PalmRecord};
 
@@ -24,16 +29,25 @@ pub struct View<'a> {
     pub spiral_open: bool,
     /// Today.
     pub today: Day,
+    /// The signs that the form offers.
+    pub places: Vec<Place>,
+    /// Looks that are worth most now.
+    pub next: Vec<LookView>,
+    /// Holds that the signs noted so far ask for.
+    pub advised: Vec<AdviceView>,
 }
 
 impl<'a> View<'a> {
-    /// A form without complaints.
+    /// A form without complaints. `sign` is the key of a sign that somebody came to look for, or empty.
     pub fn new(
         reader: &'a Reader,
+        office: &Office,
         record: &'a PalmRecord,
         typed: &'a Typed,
-        today: Day,
+        sign: &str,
     ) -> View<'a> {
+        let speaker = Speaker::new(reader.measure);
+        let (next, advised) = judgement::before_a_look(&speaker, office, record);
         View {
             reader,
             record,
@@ -41,7 +55,10 @@ impl<'a> View<'a> {
             troubles: Vec::new(),
             failed: false,
             spiral_open: false,
-            today,
+            today: office.today(),
+            places: picker::view(&speaker, typed, sign),
+            next,
+            advised,
         }
     }
 
@@ -95,6 +112,7 @@ pub fn page_of(view: &View) -> Markup {
         (parts::heading(&title, &view.record.palm))
         (stems(view))
         @if let Some(last) = view.last() { (last_look(view, last)) }
+        (advised(view.reader, tag, &view.advised))
         (sheet.summary())
         (parts::messages(view.reader))
         form.sheet #inspect method="post" action=(address::palm(tag, "/inspect")) data-draft=(draft) novalidate {
@@ -109,6 +127,7 @@ pub fn page_of(view: &View) -> Markup {
             (counts(view, sheet))
             (dial::picker(sheet))
             (taken(sheet))
+            (signs::picker(sheet, &view.places, &view.next))
             (sheet.lines("notes"))
             (parts::save_bar(sheet, next_stem(view), &address::palm(tag, "")))
         }

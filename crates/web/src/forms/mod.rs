@@ -19,6 +19,7 @@ mod palms;
 mod parts;
 mod remove;
 mod sent;
+mod signs;
 mod soaks;
 mod spear;
 mod species;

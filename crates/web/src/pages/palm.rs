@@ -7,6 +7,10 @@ mod drawing;
 mod facts;
 mod history;
 mod reading;
+mod signs;
+
+pub use cutting::lines;
+pub use signs::advised;
 
 use super::said;
 use crate::{App, Fault, Here, Reader, address, page};
@@ -136,9 +140,11 @@ fn body(reader: &Reader, asked: &Asked, view: &PalmView) -> Markup {
                 (actions(reader, view))
             }
             div.words {
+                (signs::advised(reader, &view.tag, &view.judgement.holds))
                 (needs(reader, view))
                 (jumps(reader))
                 (reading::section(reader, view))
+                (signs::section(reader, view))
                 (charts::loss(reader, view))
                 (charts::forecast(reader, view))
                 (cutting::section(reader, view))
@@ -199,8 +205,9 @@ fn actions(reader: &Reader, view: &PalmView) -> Markup {
 
 /// Links to the sections, for the long page on a phone.
 fn jumps(reader: &Reader) -> Markup {
-    const TO: [(&str, &str); 7] = [
+    const TO: [(&str, &str); 8] = [
         ("reading", "palm-reading"),
+        ("signs", "signs-title"),
         ("loss", "palm-loss"),
         ("forecast", "palm-forecast"),
         ("cutting", "palm-cutting"),
