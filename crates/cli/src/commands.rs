@@ -6,6 +6,7 @@ mod cuts;
 mod demo;
 mod export;
 mod import;
+mod judge;
 mod restore;
 mod serve;
 mod trace;
@@ -30,6 +31,8 @@ pub enum Command {
     Cuts(cuts::Options),
     /// Trace by which blades a disorder may have travelled, from a CSV file of touches
     Trace(trace::Options),
+    /// Judge what could ail palms, from a CSV file of signs alone
+    Judge(judge::Options),
     /// Write a data folder out in open formats
     Export(export::Options),
     /// Write a data folder's ledger into one file
@@ -49,6 +52,7 @@ pub fn run(command: Command, talk: &Talk) -> anyhow::Result<Outcome> {
         Command::Assess(options) => assess::run(options, talk),
         Command::Cuts(options) => cuts::run(options, talk),
         Command::Trace(options) => trace::run(options, talk),
+        Command::Judge(options) => judge::run(options, talk),
         Command::Export(options) => export::run(options, talk),
         Command::Backup(options) => backup::run(options, talk),
         Command::Restore(options) => restore::run(options, talk),

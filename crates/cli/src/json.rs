@@ -1,9 +1,11 @@
 //! Objects for machines. Field names are the column names of the files where there are any.
 
+use care::judge::{HoldAdvice, NextLook, Ranked, Speaks, TellApart, hold_reason};
 use care::{AskedAnswer, CutPlan, Stand, Tool};
 use crown::{Cut, Explanation, Forecast, Quantiles, Recovery};
 use desk::assess::{PalmAnswer, StemAnswer, quantities};
 use desk::intake::Refusal;
+use desk::judging::{Judged, minutes_of, name_of, weight_key};
 use desk::measure::Measure;
 use model::{Arg, Finding, Severity};
 use serde_json::{Map, Value, json};
@@ -204,4 +206,72 @@ pub fn stand(s: Stand) -> &'static str {
         Stand::LiftFromAbove => "lift-from-above",
         Stand::Unknown => "unknown",
     }
+}
+
+/// The whole judgement of one row.
+pub fn judgement(tag: &str, judged: &Judged, said: &[&Finding], measure: &Measure) -> Value {
+    let (told, j) = (&judged.told, &judged.judgement);
+    json!({
+        "kind": "judgement",
+        "tag": tag,
+        "date": told.on.map(|d| d.to_string()),
+        "species": told.species.map(|s| s.name.as_str()),
+        "signs": told.seen,
+        "absent": told.absent,
+        "ranked": j.ranked.iter().map(|r| ranked(r, measure)).collect::<Vec<_>>(),
+        "probability_of_nothing": j.nothing,
+        "doubt_bits": j.doubt_bits,
+        "together": j.together.iter().map(|(set, p)| json!({"disorders": set, "probability": p})).collect::<Vec<_>>(),
+        "next": j.next.iter().map(next_look).collect::<Vec<_>>(),
+        "holds": j.holds.iter().map(hold).collect::<Vec<_>>(),
+        "apart": j.apart.iter().map(apart).collect::<Vec<_>>(),
+        "findings": said.iter().map(|f| finding(f, measure)).collect::<Vec<_>>(),
+    })
+}
+
+fn ranked(r: &Ranked, measure: &Measure) -> Value {
+    json!({
+        "disorder": r.disorder,
+        "name": name_of(r.disorder, measure.words.lang()),
+        "probability": r.probability,
+        "level": r.level,
+        "speaks_for": speaks(&r.for_it),
+        "speaks_against": speaks(&r.against),
+    })
+}
+
+fn speaks(list: &[Speaks]) -> Value {
+    list.iter()
+        .map(|s| json!({"what": weight_key(s.what), "factor": s.factor}))
+        .collect()
+}
+
+fn next_look(l: &NextLook) -> Value {
+    json!({
+        "sign": l.sign,
+        "minutes": minutes_of(l.sign),
+        "chance": l.chance,
+        "bits": l.bits,
+        "bits_per_minute": l.bits_per_minute,
+        "if_there": {"disorder": l.if_there.0, "probability": l.if_there.1},
+        "if_not": {"disorder": l.if_not.0, "probability": l.if_not.1},
+    })
+}
+
+fn hold(h: &HoldAdvice) -> Value {
+    json!({
+        "reason": hold_reason(h.kind),
+        "probability": h.probability,
+        "because": h.because,
+        "sign": h.sign,
+    })
+}
+
+fn apart(t: &TellApart) -> Value {
+    json!({
+        "this": t.this,
+        "other": t.other,
+        "for_this": t.for_this,
+        "for_other": t.for_other,
+    })
 }

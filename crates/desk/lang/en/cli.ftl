@@ -57,6 +57,15 @@ cli-planned = { $palms ->
     [one] { $holds } stem is on hold.
    *[other] { $holds } stems are on hold.
 }
+cli-judged = { $rows ->
+    [one] { $rows } row judged
+   *[other] { $rows } rows judged
+}; { $holds ->
+    [0] nothing is on hold.
+    [one] on { $holds } nobody cuts until it is settled.
+   *[other] on { $holds } nobody cuts until it is settled.
+}
+cli-judged-hold = { $tag }: nobody cuts until it is settled: { $because } ({ $share })
 cli-no-such-tag = There is no palm with the tag “{ $tag }” in { $file }.
 cli-asked-allowed = { $tag }, stem { $stem }: all of it may be taken off ({ $asked }).
 cli-asked-partly = { $tag }, stem { $stem }: of { $asked }, only { $allowed } may be taken off.

@@ -57,6 +57,15 @@ cli-planned = { $palms ->
     [one] { $holds } tallo está en espera.
    *[other] { $holds } tallos están en espera.
 }
+cli-judged = { $rows ->
+    [one] { $rows } fila juzgada
+   *[other] { $rows } filas juzgadas
+}; { $holds ->
+    [0] nada está en espera.
+    [one] en { $holds } nadie corta hasta que se aclare.
+   *[other] en { $holds } nadie corta hasta que se aclare.
+}
+cli-judged-hold = { $tag }: nadie corta hasta que se aclare: { $because } ({ $share })
 cli-no-such-tag = No hay ninguna palma con la etiqueta «{ $tag }» en { $file }.
 cli-asked-allowed = { $tag }, tallo { $stem }: se puede quitar todo ({ $asked }).
 cli-asked-partly = { $tag }, tallo { $stem }: de { $asked }, solo se puede quitar { $allowed }.
