@@ -58,13 +58,8 @@ pub struct Judge {
 
 impl Judge {
     /// From the knowledge tables.
-    pub fn new(_knowledge: &'static Knowledge) -> Judge {
-        Judge::of_rows(Rows {
-            signs: &[],
-            disorders: &[],
-            links: &[],
-            weights: &[],
-        })
+    pub fn new(knowledge: &'static Knowledge) -> Judge {
+        Judge::of_rows(Rows::of(knowledge))
     }
 
     /// From rows.

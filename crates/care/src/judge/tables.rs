@@ -3,7 +3,7 @@
 use super::sets::Sets;
 use super::weights::{ABOUT_ONE, BASE, Weights, about, possible};
 use model::knowledge::{Course, DisorderRow, HoldKind, SignLink, SignRow, Strength, WeightRow};
-use model::math;
+use model::{Knowledge, math};
 
 /// Key of the disorder that is none: it is always at work.
 pub const AGEING: &str = "natural-senescence";
@@ -27,6 +27,18 @@ pub struct Rows<'a> {
     pub links: &'static [SignLink],
     /// The assumed numbers.
     pub weights: &'a [WeightRow],
+}
+
+impl Rows<'static> {
+    /// The rows of the knowledge tables.
+    pub fn of(knowledge: &'static Knowledge) -> Rows<'static> {
+        Rows {
+            signs: &knowledge.signs,
+            disorders: &knowledge.disorders,
+            links: &knowledge.sign_links,
+            weights: &knowledge.weights,
+        }
+    }
 }
 
 /// Factors on one disorder by circumstance; 1 where nothing is said.

@@ -27,15 +27,15 @@ macro_rules! weights {
 
 weights! {
     /// Chance that a sign of this strength is there, if the disorder is.
-    always = "strength-always", 0.92;
+    always = "strength-always", 0.95;
     /// The same.
-    usual = "strength-usual", 0.65;
+    usual = "strength-usual", 0.7;
     /// The same.
-    sometimes = "strength-sometimes", 0.25;
+    sometimes = "strength-sometimes", 0.3;
     /// The same.
-    rare = "strength-rare", 0.06;
+    rare = "strength-rare", 0.07;
     /// Factor on the chance of a sign for every disorder of a set that speaks against it.
-    excludes = "strength-excludes", 0.05;
+    excludes = "strength-excludes", 0.15;
     /// Chance that a sign is there without a cause that the tables know.
     leak = "leak", 0.02;
     /// How much of the signs of ordinary ageing still shows while something else is at work.
@@ -45,7 +45,7 @@ weights! {
     /// Factor on two declines to death at once.
     pair_lethal = "pair-lethal", 0.1;
     /// Factor for a host that is hit more than others.
-    host_prone = "host-prone", 2.0;
+    host_prone = "host-prone", 3.0;
     /// Factor for an ordinary host.
     host_known = "host-known", 1.0;
     /// Factor for a host by experiment or hearsay.
@@ -53,9 +53,9 @@ weights! {
     /// Factor for another species of a genus in which one is a host.
     host_relative = "host-relative", 0.1;
     /// Factor for a palm that is no host as far as the tables know.
-    host_none = "host-none", 0.02;
+    host_none = "host-none", 0.01;
     /// Factor where the species is unknown.
-    host_unknown = "host-unknown", 0.5;
+    host_unknown = "host-unknown", 0.3;
     /// Days for which a move counts in full.
     move_fresh_days = "move-fresh-days", 180.0;
     /// Days after which a palm counts as established.

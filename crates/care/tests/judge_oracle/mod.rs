@@ -4,7 +4,7 @@
 
 use care::judge::{Evidence, Rows, WeightOf, Weights};
 use model::Day;
-use model::knowledge::{Course, DisorderRow, Family, HostKind, Strength};
+use model::knowledge::{Course, DisorderRow, Family, HostKind, SignLink, Strength};
 use std::collections::BTreeMap;
 
 /// What the enumeration says.
@@ -20,6 +20,7 @@ pub struct Plain {
 pub struct Oracle<'a> {
     rows: Rows<'a>,
     numbers: BTreeMap<String, f64>,
+    links: BTreeMap<(&'static str, &'static str), Strength>,
 }
 
 impl<'a> Oracle<'a> {
@@ -31,7 +32,12 @@ impl<'a> Oracle<'a> {
         for row in rows.weights {
             numbers.insert(row.key.clone(), row.value);
         }
-        Oracle { rows, numbers }
+        let link = |l: &'static SignLink| ((l.disorder.as_str(), l.sign.as_str()), l.strength);
+        Oracle {
+            rows,
+            numbers,
+            links: rows.links.iter().map(link).collect(),
+        }
     }
 
     fn n(&self, key: &str) -> f64 {
@@ -39,8 +45,7 @@ impl<'a> Oracle<'a> {
     }
 
     fn strength(&self, disorder: &str, sign: &str) -> Option<Strength> {
-        let link = |l: &&model::knowledge::SignLink| l.disorder == disorder && l.sign == sign;
-        self.rows.links.iter().rfind(link).map(|l| l.strength)
+        self.links.get(&(disorder, sign)).copied()
     }
 
     fn p(&self, strength: Option<Strength>) -> f64 {
