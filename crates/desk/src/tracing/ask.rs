@@ -1,7 +1,7 @@
 //! What is asked of a trace.
 
 use model::knowledge::{DayRange, DisorderRow};
-use model::{Arg, Day, Finding, Metres, Moment, Severity};
+use model::{Arg, Day, Finding, Knowledge, Metres, Moment, Severity};
 
 /// Which way through time.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
@@ -71,15 +71,11 @@ impl<'k> Ask<'k> {
 
 /// The disorder with a key; refused with the keys that are known.
 pub fn disorder(key: &str) -> Result<&'static DisorderRow, Finding> {
-    let known = disorders();
+    let known = &Knowledge::embedded().disorders;
     known.iter().find(|row| row.key == key).ok_or_else(|| {
         let keys: Vec<&str> = known.iter().map(|row| row.key.as_str()).collect();
         Finding::new("tracing-no-such-disorder", Severity::Refuse)
             .with("found", Arg::Text(key.to_owned()))
             .with("known", Arg::Text(keys.join(", ")))
     })
-}
-
-fn disorders() -> &'static [DisorderRow] {
-    &[]
 }
