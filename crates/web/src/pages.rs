@@ -11,6 +11,8 @@ pub mod said;
 mod settings;
 mod sources;
 mod today;
+mod trace;
+mod trace_drawing;
 
 pub use palm::advised;
 
@@ -24,6 +26,7 @@ pub fn router() -> Router<App> {
         .merge(palms::router())
         .merge(palm::router())
         .merge(blades::router())
+        .merge(trace::router())
         .merge(disorders::router())
         .merge(sources::router())
         .merge(about::router())

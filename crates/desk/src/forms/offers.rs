@@ -1,6 +1,7 @@
 //! What a blade may be cleaned with: baths in use, and the mixes that the cleaner table knows.
 
-use model::knowledge::{CleanerRow, Works};
+use care::clean::{Cleaned, needed_min};
+use model::knowledge::CleanerRow;
 use model::state::BathRecord;
 use model::{EntryId, Knowledge, Moment, State};
 
@@ -15,9 +16,9 @@ pub struct Offer {
     pub strength_pct: Option<f64>,
     /// The bath, if it is one.
     pub bath: Option<EntryId>,
-    /// Minutes of contact that satisfy every source for this mix.
+    /// Minutes of contact that are enough by the strictest source; `None`: nobody can say, or no time would do.
     pub minutes: Option<f64>,
-    /// A source states it to work on palms.
+    /// It can be enough for all that its sources name.
     pub sound: bool,
     /// The row it goes by; a bath of the keeper's own making has none.
     pub row: Option<&'static CleanerRow>,
@@ -66,44 +67,37 @@ pub fn baths_in_use(state: &State, now: Moment) -> Vec<&BathRecord> {
     recent
 }
 
-/// The mixes of the table, one an agent and strength: those that a source states to work on palms first.
+/// The mixes of the table, one an agent and strength: those that can be enough first.
 pub fn mixes() -> Vec<Offer> {
     let mut mixes: Vec<Offer> = Vec::new();
     for row in &Knowledge::embedded().cleaners {
-        let same =
-            |mix: &&mut Offer| mix.agent == row.agent && mix.strength_pct == row.strength_pct;
-        match mixes.iter_mut().find(same) {
-            Some(mix) => join(mix, row),
-            None => mixes.push(Offer {
-                value: format!("mix:{}", row.key),
-                agent: row.agent.clone(),
-                strength_pct: row.strength_pct,
-                bath: None,
-                minutes: minutes(row),
-                sound: sound(row),
-                row: Some(row),
-            }),
+        let same = |mix: &Offer| mix.agent == row.agent && mix.strength_pct == row.strength_pct;
+        if !mixes.iter().any(same) {
+            mixes.push(mix(row));
         }
     }
     mixes.sort_by_key(|mix| !mix.sound);
     mixes
 }
 
-/// Another row for the same mix: the longest contact of those that count, and the row that asks for it.
-fn join(mix: &mut Offer, row: &'static CleanerRow) {
-    let better = (sound(row), minutes(row)) > (mix.sound, mix.minutes);
-    if better {
-        (mix.minutes, mix.row) = (minutes(row), Some(row));
+/// A mix as the rules measure it: brushed first, in a fresh bath.
+fn mix(row: &'static CleanerRow) -> Offer {
+    let cleaned = Cleaned {
+        agent: &row.agent,
+        strength_pct: row.strength_pct,
+        brushed: Some(true),
+        ..Cleaned::default()
+    };
+    let minutes = needed_min(&cleaned, None, Knowledge::embedded());
+    Offer {
+        value: format!("mix:{}", row.key),
+        agent: row.agent.clone(),
+        strength_pct: row.strength_pct,
+        bath: None,
+        minutes,
+        sound: minutes.is_some(),
+        row: Some(row),
     }
-    mix.sound |= sound(row);
-}
-
-fn minutes(row: &CleanerRow) -> Option<f64> {
-    row.contact_max.or(row.contact_min)
-}
-
-fn sound(row: &CleanerRow) -> bool {
-    row.works == Works::Yes && !row.indirect
 }
 
 #[cfg(test)]
@@ -126,14 +120,19 @@ mod tests {
         assert!(mixes[0].sound && mixes[0].minutes.is_some());
     }
 
-    /// PP-215 as recalled in the table: one part bleach to three parts water for ten minutes; other sources say five to
-    /// ten. The longest counts.
+    /// PP-215 as recalled in the table: one part bleach to three parts water, ten minutes; others say five to ten. The
+    /// strictest counts. One part to nine, for a stated half hour, is against germs in general only.
     #[test]
-    fn bleach_one_to_three_soaks_as_long_as_the_strictest_source_says() {
-        let mixes = mixes();
-        let bleach = mixes
-            .iter()
-            .find(|m| m.agent == "bleach" && m.strength_pct == Some(25.0));
-        assert_eq!(bleach.and_then(|mix| mix.minutes), Some(10.0));
+    fn a_mix_soaks_as_long_as_the_strictest_source_says() {
+        let of = |agent: &str, pct| {
+            let all = mixes();
+            let mut found = all
+                .iter()
+                .filter(|m| m.agent == agent && m.strength_pct == pct);
+            found.next().map(|mix| (mix.sound, mix.minutes))
+        };
+        assert_eq!(of("bleach", Some(25.0)), Some((true, Some(10.0))));
+        assert_eq!(of("bleach", Some(10.0)), Some((false, None)));
+        assert_eq!(of("new-blade", None), Some((true, Some(0.0))));
     }
 }

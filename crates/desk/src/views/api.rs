@@ -193,7 +193,7 @@ fn answer_value(answer: &AskedAnswer) -> Value {
     })
 }
 
-fn findings(findings: &[Finding]) -> Value {
+pub(super) fn findings(findings: &[Finding]) -> Value {
     let one = |f: &Finding| {
         let args = f
             .args

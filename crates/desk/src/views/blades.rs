@@ -1,5 +1,6 @@
 //! Blades: the rack, one blade with its log, and how each stands.
 
+pub mod api;
 pub mod badge;
 pub mod bath;
 pub mod cut;

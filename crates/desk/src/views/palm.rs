@@ -1,5 +1,6 @@
 //! One palm: everything its page shows.
 
+use super::blades::log::{self, PalmCutLine};
 use super::asked::{self, Answer, Question};
 use super::case::StemToday;
 use super::charts::{Course, Trace, course};
@@ -16,6 +17,7 @@ use super::outlook::{self, OutlookRow};
 use super::palms;
 use super::said::{Said, Speaker};
 use super::standing::{Standing, tidy_and_limit};
+use super::tracing;
 use crate::office::Office;
 use care::CutPlan;
 use crown::{Cut, PalmReading, Quantiles, Reading};
@@ -75,6 +77,10 @@ pub struct PalmView {
     pub own: Vec<Fact>,
     /// Its species.
     pub about_species: Vec<Fact>,
+    /// Cuts with the blades that made them, newest first.
+    pub cuts: Vec<PalmCutLine>,
+    /// The disorder that a hold speaks of, for a trace.
+    pub suspected: Option<&'static str>,
     /// What happened, newest first.
     pub history: Vec<Event>,
     /// Holds in force: the entry to lift, and its words.
@@ -168,6 +174,8 @@ impl Page<'_> {
             about_species: species
                 .map(|s| facts::of_species(speaker, s))
                 .unwrap_or_default(),
+            cuts: log::of_palm(speaker, self.office, self.record),
+            suspected: tracing::suspected(self.record, self.office.today()),
             history,
             holds: self.holds(),
             last_look: self.last_look(),

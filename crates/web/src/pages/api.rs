@@ -15,6 +15,7 @@ pub fn router() -> Router<App> {
     Router::new()
         .route("/api/palms", get(palms))
         .route("/api/palm/{tag}", get(palm))
+        .route("/api/blades", get(blades))
 }
 
 async fn palms(
@@ -48,4 +49,9 @@ async fn palm(
         (StatusCode::NOT_FOUND, Json(json!({ "error": says }))).into_response()
     };
     Ok(value.map_or_else(none, |value| Json(value).into_response()))
+}
+
+async fn blades(State(app): State<App>, reader: Reader) -> Result<Response, Fault> {
+    let value = app.ask(&reader, desk::views::blades::api::blades).await?;
+    Ok(Json(value).into_response())
 }

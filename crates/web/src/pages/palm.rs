@@ -1,6 +1,7 @@
 //! `/palm/{tag}`: one palm. The drawn crown comes first, what it means stands beside it.
 
 mod ask;
+mod blades;
 mod charts;
 mod cutting;
 mod drawing;
@@ -152,6 +153,7 @@ fn body(reader: &Reader, asked: &Asked, view: &PalmView) -> Markup {
                 (cutting::cautions(reader, view))
                 (facts::own(reader, view))
                 (facts::species(reader, view))
+                (blades::section(reader, view))
                 (history::section(reader, view))
             }
         }
@@ -205,7 +207,7 @@ fn actions(reader: &Reader, view: &PalmView) -> Markup {
 
 /// Links to the sections, for the long page on a phone.
 fn jumps(reader: &Reader) -> Markup {
-    const TO: [(&str, &str); 8] = [
+    const TO: [(&str, &str); 9] = [
         ("reading", "palm-reading"),
         ("signs", "signs-title"),
         ("loss", "palm-loss"),
@@ -213,6 +215,7 @@ fn jumps(reader: &Reader) -> Markup {
         ("cutting", "palm-cutting"),
         ("asked", "palm-asked"),
         ("own", "palm-own"),
+        ("blades", "palm-blades"),
         ("history", "palm-history"),
     ];
     html! {

@@ -97,7 +97,11 @@ fn say(
 
 /// A hold's reason or a disorder's name.
 fn reason_words(speaker: &Speaker, reason: &str) -> String {
-    hold_reason(speaker, reason)
+    let mut rows = speaker.knowledge.disorders.iter();
+    match rows.find(|row| row.key == reason) {
+        Some(row) => super::said_in(speaker, &row.name).to_owned(),
+        None => hold_reason(speaker, reason),
+    }
 }
 
 /// In the middle of a sentence.

@@ -5,9 +5,10 @@ use crate::clock;
 use crate::forms::{Offer, baths_in_use, mixes};
 use crate::office::Office;
 use crate::views::said::{Cited, Said, Speaker};
+use care::clean;
 use model::knowledge::{CleanerRow, Works};
 use model::state::{BathRecord, BladeRecord};
-use model::{Finding, Moment, Severity};
+use model::{BladeKind, Finding, Moment, State};
 
 /// What the page of cleaning shows.
 #[derive(Clone, PartialEq, Debug)]
@@ -114,19 +115,30 @@ pub fn view(speaker: &Speaker, office: &Office) -> CleaningView {
             .into_iter()
             .map(|bath| bath_row(speaker, office, bath, now))
             .collect(),
-        cautions: speaker.findings(&cautions()),
+        cautions: speaker.findings(&cautions(&state, speaker)),
         kits,
         now_ms: now.0,
         now_typed: clock::typed(now),
     }
 }
 
-/// What never to do at the bath, whatever the agent: `knowledge/safety.csv` has the sources, a page of its own shows them.
-fn cautions() -> Vec<Finding> {
-    ["bath-never-mix", "bath-eyes-gloves", "bath-label-first"]
-        .into_iter()
-        .map(|code| Finding::new(code, Severity::Caution).by_practice())
-        .collect()
+/// What to mind at the bath: of the agents that work and of what is on the rack, each once, the most dangerous first.
+fn cautions(state: &State, speaker: &Speaker) -> Vec<Finding> {
+    let mut kinds: Vec<BladeKind> = state.serving().map(|blade| blade.blade.kind).collect();
+    kinds.sort_unstable();
+    kinds.dedup();
+    let mut all: Vec<Finding> = Vec::new();
+    for mix in mixes().iter().filter(|mix| mix.sound) {
+        for kind in kinds.iter().chain(&[BladeKind::HandSaw]) {
+            for caution in clean::cautions(*kind, &mix.agent, speaker.knowledge) {
+                if !all.iter().any(|other| other.code == caution.code) {
+                    all.push(caution);
+                }
+            }
+        }
+    }
+    all.sort_by_key(|caution| std::cmp::Reverse(caution.severity));
+    all
 }
 
 /// Agents in the order of the table.
