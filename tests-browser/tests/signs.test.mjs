@@ -26,7 +26,7 @@ describe("the picker", () => {
     const places = page.locator("details.place");
     assert.equal(await places.count(), 8);
     assert.equal(await page.locator("details.place[open]").count(), 0);
-    assert.equal(await page.locator("details.place summary svg").count(), 8);
+    assert.equal(await page.locator("details.place > summary svg").count(), 8);
     await page.locator("#signs").scrollIntoViewIfNeeded();
     await view(page, "signs-picker-closed-phone");
     await page.locator('details.place[data-place="old"] > summary').tap();
