@@ -1,9 +1,11 @@
 //! Cut plans and answers to asked-for cuts, from files alone.
 
 use super::yard::{Yard, stem_cases};
+use crate::judging::Told;
+use care::judge::Judge;
 use care::{AskedAnswer, CutCase, CutPlan, Grounds};
 use crown::{Cut, PalmReading, Sampler, read_palm};
-use model::{Day, Inspection};
+use model::{Day, Inspection, Knowledge};
 
 /// The visit the plans are for.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -47,10 +49,16 @@ fn with_cases<T>(
     let kind = yard.kind(index);
     let inspections = yard.inspections(index);
     let cases = stem_cases(palm, kind, &inspections, yard.climate(index));
+    let read = read_palm(&cases, visit.on, sampler);
+    let species = kind.species.map(|row| row.name.as_str());
+    // the judge keeps to the tables of the program
+    let species = species.and_then(|name| Knowledge::embedded().species_named(name).species());
+    let told = Told::of_looks(palm, species, &inspections, &read, visit.on);
+    let judgement = Judge::embedded().judge_only(&told.evidence());
     let PalmReading {
         stems,
         probabilities,
-    } = read_palm(&cases, visit.on, sampler);
+    } = read;
     let mut out = Vec::new();
     for (stem, reading) in &stems {
         let own: Vec<Inspection> = inspections
@@ -68,7 +76,7 @@ fn with_cases<T>(
             holds: &[],
             today: visit.on,
             next_visit: visit.next,
-            judgement: None,
+            judgement: Some(&judgement),
             grounds: visit.grounds,
             knowledge: yard.knowledge(),
         }));

@@ -3,7 +3,7 @@
 use crate::office::Office;
 use care::judge::Evidence;
 use crown::PalmReading;
-use model::{Day, Inspection, PalmRecord, Spear, Species};
+use model::{Day, Inspection, Palm, PalmRecord, Spear, Species};
 use std::collections::BTreeMap;
 
 /// Looks so many days before the last one still count (assumed): a keeper goes round the stems of a palm on several
@@ -43,14 +43,25 @@ impl Told {
     /// its reading has them. Speaks for the day of the last look, for today if there was none. Frosts and storms are not in the register.
     pub fn of_record(office: &Office, record: &PalmRecord, reading: &PalmReading) -> Told {
         let palm = &record.palm;
-        let today = office.today();
-        let last = record.inspections.iter().map(|look| look.date);
+        let species = office.species(palm);
+        Told::of_looks(palm, species, &record.inspections, reading, office.today())
+    }
+
+    /// The same from the looks themselves; those after `today` are not looked at.
+    pub fn of_looks(
+        palm: &Palm,
+        species: Option<&'static Species>,
+        looks: &[Inspection],
+        reading: &PalmReading,
+        today: Day,
+    ) -> Told {
+        let last = looks.iter().map(|look| look.date);
         let last = last.filter(|date| *date <= today).max();
         let (seen, absent) = last.map_or_else(Default::default, |last| {
-            signs(&record.inspections, last.plus(-LOOKS_WITHIN_DAYS), last)
+            signs(looks, last.plus(-LOOKS_WITHIN_DAYS), last)
         });
         Told {
-            species: office.species(palm),
+            species: species,
             species_name: palm.species.clone(),
             seen,
             absent,
