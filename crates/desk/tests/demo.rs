@@ -170,6 +170,22 @@ fn every_case_of_the_list_is_there() {
         "{first} then {now:?}"
     );
     assert!(now.signs.contains(&"one-sided-browning".to_owned()));
+    let conk = shown(&state, Case::Conk)[0];
+    assert!(last(conk).signs.contains(&"conk-lower-trunk".to_owned()));
+    assert_eq!(
+        conk.holds_on(today()).count(),
+        0,
+        "the hold is advised, not set"
+    );
+    for record in state.standing() {
+        let keys = record
+            .inspections
+            .iter()
+            .flat_map(|look| look.signs.iter().chain(&look.absent));
+        for key in keys {
+            assert!(desk::forms::signs::known(key), "{}: {key}", record.palm.tag);
+        }
+    }
     for row in shown(&state, Case::OverTrimmed) {
         let cut = row
             .looks(1)
@@ -354,4 +370,98 @@ fn every_palm_has_a_climate() {
             record.palm.tag
         );
     }
+}
+
+/// Blades of every state a keeper meets, and the day behind the trace of the suspect.
+#[test]
+fn the_blades_stand_as_a_keeper_meets_them() {
+    use care::clean::{Adequacy, Ready};
+    use model::state::Touch;
+    let office = office();
+    office
+        .record(demo::notes(today()))
+        .expect("the office refuses nothing of the demo");
+    let state = office.state();
+    let stands = |tag: &str| {
+        let blade = state.blade_by_tag(tag).expect(tag);
+        desk::blades::ready(&office, blade, None, office.now())
+    };
+    for tag in ["S-1", "S-2"] {
+        assert!(matches!(stands(tag), Ready::Clean { .. }), "{tag}");
+    }
+    let missing_min = Some(4.0);
+    assert_eq!(stands("S-3"), Ready::Short { missing_min });
+    assert_eq!(stands("N-1"), Ready::UnknownCleaning);
+    assert_eq!(stands("S-4"), Ready::NotCleaned { last: None });
+    assert!(matches!(stands("P-1"), Ready::NotCleaned { last: Some(_) }));
+    assert!(state.blade_by_tag("S-4").unwrap().lent.is_some());
+    // The hired gang's chain saw cut the suspect and was only wiped.
+    let Ready::Blocked { palm, reason, .. } = stands("G-1") else {
+        panic!("{:?}", stands("G-1"))
+    };
+    let suspect = demo::palms_with(Case::WiltSuspect)[0];
+    assert_eq!((palm, reason.as_str()), (suspect, "wilt-suspect"));
+
+    let saw = state.blade_by_tag("S-1").unwrap();
+    let month = |days: i32| today().plus(-days);
+    let day: Vec<_> = saw
+        .touches
+        .iter()
+        .filter(|t| t.at.day() >= month(250) && t.at.day() <= month(235))
+        .collect();
+    let wilt = Some("fusarium-wilt-canariensis");
+    let story: Vec<String> = day
+        .iter()
+        .filter_map(|touch| match &touch.what {
+            Touch::Cut(cut) => Some(state.palm(cut.palm)?.palm.tag.clone()),
+            Touch::Cleaned(cleaning) => {
+                let kind = saw.blade.kind;
+                let verdict = desk::blades::verdict(&state, kind, cleaning, touch.at, wilt);
+                let word = match verdict.adequacy {
+                    Adequacy::Adequate => "enough",
+                    Adequacy::Short { .. } if verdict.agreed => "short",
+                    Adequacy::Short { .. } => "doubtful",
+                    Adequacy::Unknown => "unknown",
+                };
+                Some(word.to_owned())
+            }
+            _ => None,
+        })
+        .collect();
+    let told = "L-15 L-16 short L-17 unknown L-18 enough L-19 L-20 enough";
+    assert_eq!(story.join(" "), told);
+}
+
+/// What the inspections say was taken off, the log says, too, with blade and crew; and no blade is in two places.
+#[test]
+fn the_log_says_what_the_inspections_say() {
+    let state = state(today());
+    let mut off = 0;
+    for record in state.standing() {
+        for look in &record.inspections {
+            let Some(brown) = look.removed.brown.filter(|n| *n > 0) else {
+                continue;
+            };
+            let made = record.cuts.iter().any(|cut| {
+                cut.at.day() == look.date
+                    && cut.cut.stem == look.stem
+                    && cut.cut.off.brown == Some(brown)
+            });
+            assert!(made, "{} {}", record.palm.tag, look.date);
+            off += 1;
+        }
+    }
+    assert!(off > 50, "{off}");
+    let (cuts, cleanings) = state.blades.values().flat_map(|blade| &blade.touches).fold(
+        (0, 0),
+        |(cuts, cleanings), touch| match touch.what {
+            model::state::Touch::Cut(_) => (cuts + 1, cleanings),
+            model::state::Touch::Cleaned(_) => (cuts, cleanings + 1),
+            _ => (cuts, cleanings),
+        },
+    );
+    assert!(
+        cuts > 100 && cleanings > 40,
+        "{cuts} cuts, {cleanings} cleanings"
+    );
 }

@@ -10,7 +10,8 @@ use serde_json::json;
 use std::path::PathBuf;
 
 const AFTER: &str = "\
-palms and inspections are CSV that import reads back the same; entries is everything ever recorded, one JSON
+palms, inspections, blades, cuts and cleanings are CSV that import reads back the same; touches is what trace
+reads; entries is everything ever recorded, one JSON
 object a line; geojson is RFC 7946, longitude first, without a geometry where the position is not known.
 
 Examples:
@@ -38,6 +39,14 @@ enum What {
     Palms,
     /// inspections.csv
     Inspections,
+    /// blades.csv
+    Blades,
+    /// cuts.csv
+    Cuts,
+    /// cleanings.csv
+    Cleanings,
+    /// touches.csv: cuts and cleanings as the command trace reads them
+    Touches,
     /// Every entry, one JSON object a line
     Entries,
     /// GeoJSON (RFC 7946)
@@ -60,6 +69,10 @@ pub fn run(options: Options, talk: &Talk) -> anyhow::Result<Outcome> {
             let mut out = Output::create(&path)?;
             let count = match table {
                 What::Inspections => export::inspections(&state, &mut out)?,
+                What::Blades => export::blades(&state, &mut out)?,
+                What::Cuts => export::cuts(&state, &mut out)?,
+                What::Cleanings => export::cleanings(&state, &mut out)?,
+                What::Touches => export::touches(&state, &mut out)?,
                 What::Geojson => export::geojson(&state, &mut out)?,
                 What::Palms | What::Entries => export::palms(&state, &mut out)?,
             };

@@ -6,9 +6,11 @@ use crate::input::{Reading, Taken, name, open, take};
 use crate::talk::Talk;
 use clap::{Args, Subcommand};
 use desk::assess::{Kind, NEEDS_A_PERSON};
-use desk::intake::{Fate, Importing, InspectionReader, PalmReader};
+use desk::intake::{
+    BladeReader, CleaningReader, CutReader, Fate, Importing, InspectionReader, Logging, PalmReader,
+};
 use desk::office::{Note, Office};
-use model::Knowledge;
+use model::{EntryId, Knowledge, Severity};
 use serde_json::json;
 use std::collections::HashSet;
 use std::path::PathBuf;
@@ -16,11 +18,14 @@ use std::path::PathBuf;
 const AFTER: &str = "\
 All good rows are written in one go. Reading the same file again changes nothing; a row that contradicts
 the register is refused. Columns that are not known are kept and come out again with export.
-Exit status 1 where a person is needed: an unknown species name, or rows refused under --skip-bad.
+A blade that cuts or cleanings name and nobody registered is registered with its tag alone.
+Exit status 1 where a person is needed: an unknown species name, a blade nobody registered, cuts that overlap,
+clocks that jump, or rows refused under --skip-bad.
 
 Examples:
   spearleaf import palms palms.csv --data spearleaf-data
-  spearleaf import inspections inspections.csv --data spearleaf-data --skip-bad";
+  spearleaf import inspections inspections.csv --data spearleaf-data --skip-bad
+  spearleaf import cuts cuts.csv --data spearleaf-data";
 
 /// Options of `import`.
 #[derive(Args)]
@@ -40,6 +45,17 @@ enum What {
         after_help = "Example:\n  spearleaf import inspections inspections.csv --data spearleaf-data"
     )]
     Inspections(From),
+    /// Register blades from blades.csv
+    #[command(after_help = "Example:\n  spearleaf import blades blades.csv --data spearleaf-data")]
+    Blades(From),
+    /// Record cuts from cuts.csv
+    #[command(after_help = "Example:\n  spearleaf import cuts cuts.csv --data spearleaf-data")]
+    Cuts(From),
+    /// Record cleanings of blades from cleanings.csv
+    #[command(
+        after_help = "Example:\n  spearleaf import cleanings cleanings.csv --data spearleaf-data"
+    )]
+    Cleanings(From),
 }
 
 #[derive(Args)]
@@ -62,6 +78,9 @@ pub fn run(options: Options, talk: &Talk) -> anyhow::Result<Outcome> {
     let (from, palms) = match options.what {
         What::Palms(from) => (from, true),
         What::Inspections(from) => (from, false),
+        What::Blades(from) => return log(LogFile::Blades, &from, talk),
+        What::Cuts(from) => return log(LogFile::Cuts, &from, talk),
+        What::Cleanings(from) => return log(LogFile::Cleanings, &from, talk),
     };
     // inspections need palms, so a folder that is not there is most likely a slip
     let office = folder::office(&from.data, palms, talk)?;
@@ -82,17 +101,78 @@ pub fn run(options: Options, talk: &Talk) -> anyhow::Result<Outcome> {
     office
         .record(batch.notes)
         .map_err(|refused| folder::refused(talk, refused))?;
+    say(talk, &from, new, batch.already, &taken)?;
+    Ok(if taken.needs_person || unknown {
+        Outcome::NeedsPerson
+    } else {
+        Outcome::Done
+    })
+}
+
+fn say(talk: &Talk, from: &From, new: i64, already: i64, taken: &Taken) -> anyhow::Result<()> {
     let args = [
         ("file", name(&from.file).into()),
         ("taken", new.into()),
-        ("already", batch.already.into()),
+        ("already", already.into()),
         ("refused", (taken.refused as i64).into()),
     ];
     talk.say(true, &talk.words("cli-taken", &args))?;
     talk.object(&json!({
-        "kind": "import", "file": name(&from.file), "taken": new, "already": batch.already, "refused": taken.refused,
+        "kind": "import", "file": name(&from.file), "taken": new, "already": already, "refused": taken.refused,
     }))?;
-    Ok(if taken.needs_person || unknown {
+    Ok(())
+}
+
+/// Files about blades.
+#[derive(Clone, Copy, PartialEq)]
+enum LogFile {
+    Blades,
+    Cuts,
+    Cleanings,
+}
+
+/// Takes a file about blades; what the register then finds odd about it is said, and needs a person.
+fn log(file: LogFile, from: &From, talk: &Talk) -> anyhow::Result<Outcome> {
+    // cuts need palms, so a folder that is not there is most likely a slip
+    let office = folder::office(&from.data, file != LogFile::Cuts, talk)?;
+    let mut logging = Logging::new(office.state(), &from.by, || office.new_id());
+    let (read, now, today) = (
+        open(&from.file, &from.reading)?,
+        office.now(),
+        office.today(),
+    );
+    let (path, reading) = (&from.file, &from.reading);
+    let taken = match file {
+        LogFile::Blades => take(talk, path, reading, BladeReader::open(read), |blade| {
+            logging.blade(blade, now)
+        })?,
+        LogFile::Cuts => {
+            let known = logging.known();
+            let reader = CutReader::open(read, &known).map(|r| r.not_after(today));
+            take(talk, path, reading, reader, |row| logging.cut(row))?
+        }
+        LogFile::Cleanings => {
+            let reader = CleaningReader::open(read).map(|r| r.not_after(today));
+            take(talk, path, reading, reader, |row| logging.cleaning(row))?
+        }
+    };
+    let Some(taken) = taken else {
+        return Ok(Outcome::Refused);
+    };
+    let (notes, mut odd, already) = logging.done();
+    let entries = office
+        .record(notes)
+        .map_err(|refused| folder::refused(talk, refused))?;
+    let ids: HashSet<EntryId> = entries.iter().map(|entry| entry.id).collect();
+    let state = office.state();
+    let noticed = state.noticed().iter().filter(|n| ids.contains(&n.entry));
+    odd.extend(noticed.map(|n| n.finding.clone()));
+    for finding in &odd {
+        talk.remark(&name(&from.file), finding)?;
+    }
+    say(talk, from, entries.len() as i64, already, &taken)?;
+    let person = odd.iter().any(|f| f.severity >= Severity::Caution);
+    Ok(if person || taken.needs_person {
         Outcome::NeedsPerson
     } else {
         Outcome::Done

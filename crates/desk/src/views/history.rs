@@ -1,5 +1,6 @@
 //! What happened to a palm, newest first.
 
+use super::blades::said_in;
 use super::said::Speaker;
 use model::{Body, Cleaning, CutMade, Day, Entry, EntryId, Inspection};
 use std::collections::BTreeSet;
@@ -162,9 +163,14 @@ pub fn how_cleaned(speaker: &Speaker, cleaning: &Cleaning) -> String {
     parts.into_iter().flatten().collect::<Vec<_>>().join(", ")
 }
 
-/// The name of an agent as the keeper wrote it.
-fn agent_words(_speaker: &Speaker, agent: &str) -> String {
-    agent.to_owned()
+/// The name of an agent of the table; any other as the keeper wrote it.
+fn agent_words(speaker: &Speaker, agent: &str) -> String {
+    let known = speaker.knowledge;
+    let key = known.cleaner_named(agent).unwrap_or_default();
+    match known.cleaners_of(key).next() {
+        Some(row) => said_in(speaker, &row.name).to_owned(),
+        None => agent.to_owned(),
+    }
 }
 
 /// What an inspection noted, only what it noted.
