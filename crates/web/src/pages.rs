@@ -14,7 +14,7 @@ mod today;
 mod trace;
 mod trace_drawing;
 
-pub use palm::advised;
+pub use palm::{advised, lines};
 
 use crate::App;
 use axum::Router;

@@ -75,7 +75,7 @@ mod tests {
     use super::super::{About, codes, inspection, typed_inspection};
     use super::*;
     use model::PalmRecord;
-    use testkit::{Book, InspectionWith, day, palm};
+    use testkit::{Book, InspectionWith, PalmWith, day, palm};
 
     fn record() -> PalmRecord {
         let mut book = Book::new(3);

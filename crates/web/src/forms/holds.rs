@@ -3,6 +3,7 @@
 use super::inspect::palm;
 use super::parts::{self, Kind, Sheet};
 use super::sent::{Sent, again, could_not};
+use crate::pages::lines;
 use crate::{App, Fault, Here, Reader, address, page};
 use axum::Router;
 use axum::extract::{Path, Query, State};
@@ -10,6 +11,8 @@ use axum::response::Response;
 use axum::routing::{get, post};
 use desk::forms::{self, HOLD_REASONS, Stop, Trouble, Typed};
 use desk::office::Office;
+use desk::views::Speaker;
+use desk::views::judgement::what_to_do;
 use maud::{Markup, html};
 use model::PalmRecord;
 use model::state::Hold;
@@ -160,6 +163,9 @@ fn in_force(
                 @if !hold.in_force(office.today()) { " " (reader.say("forms-hold-over")) }
             }
             @if !hold.note.is_empty() { p.own-words { (hold.note) } }
+            @if reader.words.has(&format!("hold-instead-{}", hold.reason)) {
+                (lines(&what_to_do(&Speaker::new(reader.measure), &hold.reason)))
+            }
             (sheet.summary())
             form.sheet method="post" action=(address::palm(&record.palm.tag, "/holds/lift")) {
                 (sheet.hidden("hold"))

@@ -131,7 +131,7 @@ fn one(reader: &Reader, view: &DisorderView) -> Markup {
             @if !view.disagree.is_empty() {
                 h2 { (reader.say("disagreements-title")) }
                 p { (reader.say("disagreements-intro")) }
-                @for one in &view.disagree { (disagreement(reader, one)) }
+                @for one in &view.disagree { (disagreement(reader, one, false)) }
             }
             h2 { (reader.say("disorder-sources")) }
             (said::sources(&view.sources))
@@ -195,7 +195,7 @@ async fn disagreements(reader: Reader) -> Markup {
     let body = html! {
         h1 { (reader.say("disagreements-title")) }
         p.lead { (reader.say("disagreements-intro")) }
-        @for one in &all { (disagreement(&reader, one)) }
+        @for one in &all { (disagreement(&reader, one, true)) }
     };
     page(
         &reader,
@@ -205,11 +205,11 @@ async fn disagreements(reader: Reader) -> Markup {
     )
 }
 
-/// Both sides, marked, and what the tool does.
-pub fn disagreement(reader: &Reader, one: &DisagreementView) -> Markup {
+/// Both sides, marked, and what the tool does; folded under its question unless `open`.
+pub fn disagreement(reader: &Reader, one: &DisagreementView, open: bool) -> Markup {
     html! {
-        section.disagreement data-key=(one.key) {
-            h3 { (one.question) }
+        details.disagreement data-key=(one.key) open[open] {
+            summary { (one.question) }
             div.two-sides {
                 @for (side, title) in one.sides.iter().zip(["disagreements-one", "disagreements-other"]) {
                     div.side {

@@ -134,7 +134,7 @@ async fn show(
 fn body(reader: &Reader, asked: &Asked, view: &PalmView) -> Markup {
     html! {
         article.palm {
-            (head(view))
+            (head(reader, view))
             (stems(reader, view))
             div.picture {
                 (drawing::figure(reader, asked, view))
@@ -160,7 +160,7 @@ fn body(reader: &Reader, asked: &Asked, view: &PalmView) -> Markup {
     }
 }
 
-fn head(view: &PalmView) -> Markup {
+fn head(reader: &Reader, view: &PalmView) -> Markup {
     html! {
         header.head {
             h1 { (view.tag) }
@@ -170,6 +170,9 @@ fn head(view: &PalmView) -> Markup {
                 @if !view.site.is_empty() { " · " (view.site) }
             }
             @if let Some(note) = &view.species_note { p.note { (note) } }
+            @for hold in &view.judgement.holds {
+                p.held { a href={ "#hold-" (hold.reason) } { (reader.say("advice-title")) ": " (hold.title) } }
+            }
         }
     }
 }

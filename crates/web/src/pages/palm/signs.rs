@@ -40,7 +40,7 @@ pub fn section(reader: &Reader, view: &PalmView) -> Markup {
             @if !judged.disagree.is_empty() {
                 details.why {
                     summary { (reader.words.text("palm-closed", &[("title", reader.say("signs-disagree").into()), ("n", (judged.disagree.len() as i64).into())])) }
-                    @for one in &judged.disagree { (disagreement(reader, one)) }
+                    @for one in &judged.disagree { (disagreement(reader, one, false)) }
                 }
             }
             p.small { (reader.say("signs-caution")) }
@@ -245,7 +245,7 @@ fn look_at(view: &PalmView, sign: &str) -> String {
 pub fn advised(reader: &Reader, tag: &str, holds: &[AdviceView]) -> Markup {
     html! {
         @for hold in holds {
-            div.hold-banner role="note" data-testid="advised" data-reason=(hold.reason) {
+            div.hold-banner role="note" id={ "hold-" (hold.reason) } data-testid="advised" data-reason=(hold.reason) {
                 p.small { strong { (reader.say("advice-title")) } }
                 p.headline { (hold.title) }
                 p { (hold.why) " " @for (at, (key, name)) in hold.because.iter().enumerate() { @if at > 0 { ", " } (name_link(key, name)) } }
