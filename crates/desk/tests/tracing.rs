@@ -2,12 +2,14 @@
 #![allow(missing_docs)]
 
 use model::knowledge::{DayRange, DisorderRow, Spread};
-use model::{Day, Metres, Moment};
+use model::{BladeKind, Body, Cleaning, CutMade, Day, Metres, Moment, PalmId, TakenOff};
 use spearleaf_desk::intake::{PalmReader, TouchReader, TouchWhat};
 use spearleaf_desk::tracing::{
     Ask, Book, BookMaker, Cleaned, EXPOSURE_COLUMNS, Exposure, Stand, TraceAnswer, Travel,
-    disorder, exposure_rows, of_book,
+    disorder, exposure_rows, of_book, of_state,
 };
+use std::collections::BTreeMap;
+use testkit::{PalmWith, palm};
 
 /// Fusarium wilt of the Canary Island date palm: 180 to 540 days, on blades, as the tables have it from [pp215] and others.
 fn wilt() -> DisorderRow {
@@ -195,4 +197,67 @@ fn a_case_nobody_knows_is_refused_and_one_never_cut_is_said() {
     let answer = of_book(&book(&uncut, TOUCHES), &unknown).unwrap();
     assert!(codes(&answer).contains(&"tracing-case-not-cut"));
     assert!(answer.exposed.is_empty() && answer.sources.is_empty());
+}
+
+#[test]
+fn the_register_is_traced_with_its_baths_overlaps_and_loans() {
+    let row = wilt();
+    let mut book = testkit::Book::new(4);
+    let palms: Vec<PalmId> = ["C-1", "A-1", "A-2", "A-3", "A-4"]
+        .map(|tag| book.register(palm("Phoenix canariensis").tag(tag)))
+        .into();
+    let saw = book.blade("saw-1", BladeKind::HandSaw);
+    let other = book.blade("saw-2", BladeKind::HandSaw);
+    let cut = |book: &mut testkit::Book, blade, palm, at: &str, started: Option<&str>| {
+        let made = CutMade {
+            palm,
+            stem: 1,
+            blade,
+            started: started.and_then(Moment::parse),
+            off: TakenOff::default(),
+            crew: String::new(),
+            despite: String::new(),
+            notes: String::new(),
+            extra: BTreeMap::new(),
+        };
+        book.at(at).write(Body::CutMade(made), None);
+    };
+    cut(&mut book, saw, palms[0], "2026-03-02T09:00:00Z", None);
+    // began before the cut in front had ended: the order is open
+    let began = Some("2026-03-02T08:55:00Z");
+    cut(&mut book, saw, palms[1], "2026-03-02T09:10:00Z", began);
+    let bath = book.at("2026-03-02T09:15:00Z").bath("bleach", Some(25.0));
+    let soak = Cleaning {
+        blade: saw,
+        agent: String::new(),
+        strength_pct: None,
+        contact_min: Some(10.0),
+        brushed: Some(true),
+        bath: Some(bath),
+        by: String::new(),
+        extra: BTreeMap::new(),
+    };
+    book.at("2026-03-02T09:30:00Z")
+        .write(Body::Cleaned(soak), None);
+    cut(&mut book, saw, palms[2], "2026-03-02T09:40:00Z", None);
+    cut(&mut book, other, palms[0], "2026-03-02T10:00:00Z", None);
+    let lent = Body::BladeLent {
+        blade: other,
+        to: "a neighbour".to_owned(),
+    };
+    book.write(lent, None);
+    cut(&mut book, other, palms[3], "2026-03-02T12:00:00Z", None);
+    let answer = of_state(&book.state(), &ask(&row)).unwrap();
+    let said: Vec<(&str, bool)> = answer
+        .exposed
+        .iter()
+        .map(|e| (e.palm.tag.as_str(), e.certain))
+        .collect();
+    // the bath says agent and strength, so A-2 is safe; A-4 was never cut
+    assert_eq!(said, [("A-1", false), ("A-3", true)]);
+    assert!(answer.exposed.iter().all(|e| e.palm.id.is_some()));
+    let codes = codes(&answer);
+    for code in ["tracing-overlap", "tracing-lent", "tracing-ties"] {
+        assert!(codes.contains(&code), "{code}: {codes:?}");
+    }
 }

@@ -2,6 +2,7 @@
 
 use super::Stand;
 use super::book::{Book, BookMaker, Cleaned, second};
+use crate::blades;
 use model::state::{BladeRecord, BladeTouch, Touch};
 use model::{Arg, Cleaning, Finding, Moment, PalmRecord, Severity, State};
 use std::collections::BTreeMap;
@@ -72,19 +73,14 @@ fn begin(touch: &BladeTouch) -> Moment {
 }
 
 fn cleaned(state: &State, blade: &BladeRecord, at: Moment, cleaning: &Cleaning) -> Cleaned {
-    let bath = cleaning.bath.and_then(|id| state.baths.get(&id));
-    let minutes = |bath: &model::state::BathRecord| (at.0 - bath.mixed.0) as f64 / 60_000.0;
-    let before = |bath: &model::state::BathRecord| {
-        let used = bath.served.iter().filter(|(then, _)| *then < at);
-        used.count() as u32
-    };
+    let told = blades::told(state, cleaning, at);
     Cleaned {
-        agent: cleaning.agent.clone(),
-        strength_pct: cleaning.strength_pct,
-        contact_min: cleaning.contact_min,
-        brushed: cleaning.brushed,
-        bath_age_min: bath.map(|bath| minutes(bath)),
-        bath_uses: bath.map(|bath| before(bath)),
+        agent: told.agent.to_owned(),
+        strength_pct: told.strength_pct,
+        contact_min: told.contact_min,
+        brushed: told.brushed,
+        bath_age_min: told.bath_age_min,
+        bath_uses: told.bath_uses,
         tool: blade.blade.kind,
     }
 }
