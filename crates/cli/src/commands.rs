@@ -9,6 +9,7 @@ mod import;
 mod judge;
 mod restore;
 mod serve;
+mod sheet;
 mod trace;
 mod verify;
 
@@ -35,6 +36,8 @@ pub enum Command {
     Judge(judge::Options),
     /// Write a data folder out in open formats
     Export(export::Options),
+    /// Make a sheet of paper as PDF: labels, clauses, the report of a trace
+    Sheet(sheet::Options),
     /// Write a data folder's ledger into one file
     Backup(backup::Options),
     /// Make a data folder from a backup
@@ -54,6 +57,7 @@ pub fn run(command: Command, talk: &Talk) -> anyhow::Result<Outcome> {
         Command::Trace(options) => trace::run(options, talk),
         Command::Judge(options) => judge::run(options, talk),
         Command::Export(options) => export::run(options, talk),
+        Command::Sheet(options) => sheet::run(options, talk),
         Command::Backup(options) => backup::run(options, talk),
         Command::Restore(options) => restore::run(options, talk),
         Command::Verify(options) => verify::run(options, talk),

@@ -9,6 +9,7 @@ mod palm;
 mod palms;
 pub mod said;
 mod settings;
+mod sheets;
 mod sources;
 mod today;
 mod trace;
@@ -31,5 +32,6 @@ pub fn router() -> Router<App> {
         .merge(sources::router())
         .merge(about::router())
         .merge(settings::router())
+        .merge(sheets::router())
         .merge(api::router())
 }

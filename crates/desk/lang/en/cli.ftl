@@ -90,4 +90,5 @@ cli-whole = The ledger is whole: { $count ->
     [one] { $count } entry
    *[other] { $count } entries
 }, every link of the chain holds.
+cli-sheet-group = --kit chooses blades and --site chooses palms.
 cli-broken = The ledger is broken: { $what }

@@ -90,4 +90,5 @@ cli-whole = El libro está íntegro: { $count ->
     [one] { $count } asiento
    *[other] { $count } asientos
 }; cada eslabón de la cadena se mantiene.
+cli-sheet-group = --kit elige hojas de corte y --site elige palmas.
 cli-broken = El libro está roto: { $what }

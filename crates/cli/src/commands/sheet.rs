@@ -1,0 +1,196 @@
+//! `spearleaf sheet`: sheets of paper as PDF.
+
+use crate::Outcome;
+use crate::args::day;
+use crate::folder;
+use crate::output::Output;
+use crate::talk::Talk;
+use anyhow::{anyhow, bail};
+use clap::{Args, Subcommand};
+use desk::clock;
+use desk::tracing::{self, Ask, CaseAsk};
+use model::{Day, Finding};
+use paper::{Choice, Error, Leaf, Pdf, Size};
+use serde_json::json;
+use std::io::Write;
+use std::path::PathBuf;
+
+const AFTER: &str = "\
+Language and units are those of --lang and --units; the day printed on the sheet is that of --as-of.
+
+Examples:
+  spearleaf sheet labels blades spearleaf-data --base http://192.168.1.20:7474 -o labels.pdf
+  spearleaf sheet clauses --lang es -o clausulas.pdf
+  spearleaf sheet trace spearleaf-data --case C-1 --disorder fusarium-wilt-canariensis -o trace.pdf";
+
+/// Options of `sheet`.
+#[derive(Args)]
+#[command(after_help = AFTER)]
+pub struct Options {
+    /// Which sheet
+    #[command(subcommand)]
+    sheet: Sheet,
+}
+
+#[derive(Subcommand)]
+enum Sheet {
+    /// Labels with QR codes that open a page of the register
+    Labels(Labels),
+    /// Clauses for outside firms, with blanks for names and dates
+    Clauses(Print),
+    /// The report of a trace, from a data folder's log of cuts and cleanings
+    Trace(Trace),
+}
+
+/// Where a sheet goes.
+#[derive(Args)]
+struct Print {
+    /// Write here
+    #[arg(short, long, value_name = "FILE")]
+    out: PathBuf,
+    /// Size of the paper: a4 or letter (else what is usual with the units)
+    #[arg(long, value_name = "SIZE", value_parser = size)]
+    paper: Option<Size>,
+}
+
+#[derive(Args)]
+struct Labels {
+    /// Whose labels
+    #[arg(value_enum, value_name = "WHAT")]
+    what: What,
+    /// The data folder
+    #[arg(value_name = "FOLDER", default_value = folder::DEFAULT)]
+    data: PathBuf,
+    /// The address under which phones reach the pages
+    #[arg(long, value_name = "ADDRESS")]
+    base: String,
+    /// Blades of this kit only
+    #[arg(long, value_name = "KIT", default_value = "")]
+    kit: String,
+    /// Palms of this site only
+    #[arg(long, value_name = "SITE", default_value = "")]
+    site: String,
+    /// This tag only; may come several times
+    #[arg(long = "tag", value_name = "TAG")]
+    tags: Vec<String>,
+    #[command(flatten)]
+    print: Print,
+}
+
+#[derive(Args)]
+struct Trace {
+    /// The data folder
+    #[arg(value_name = "FOLDER", default_value = folder::DEFAULT)]
+    data: PathBuf,
+    /// Tag of a palm that was found infected; may be given more than once
+    #[arg(long = "case", value_name = "TAG", required = true)]
+    cases: Vec<String>,
+    /// Key of the disorder, such as fusarium-wilt-canariensis
+    #[arg(long, value_name = "KEY")]
+    disorder: Option<String>,
+    /// Day on which the cases were seen to be sick; today unless told
+    #[arg(long, value_name = "DATE", value_parser = day)]
+    seen_sick: Option<Day>,
+    /// Day from which the cases are taken to have been infectious; else worked out
+    #[arg(long, value_name = "DATE", value_parser = day)]
+    infectious_from: Option<Day>,
+    #[command(flatten)]
+    print: Print,
+}
+
+#[derive(Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
+enum What {
+    /// Blades in service
+    Blades,
+    /// Standing palms
+    Palms,
+}
+
+fn size(text: &str) -> Result<Size, String> {
+    Size::parse(text).ok_or_else(|| "a4 or letter was expected".to_owned())
+}
+
+/// Runs the command.
+pub fn run(options: Options, talk: &Talk) -> anyhow::Result<Outcome> {
+    match options.sheet {
+        Sheet::Labels(options) => labels(&options, talk),
+        Sheet::Clauses(print) => finish(&print, talk, paper::clauses(&leaf(&print, talk, false))),
+        Sheet::Trace(options) => trace(&options, talk),
+    }
+}
+
+fn labels(options: &Labels, talk: &Talk) -> anyhow::Result<Outcome> {
+    let palms = options.what == What::Palms;
+    let (right, wrong) = match palms {
+        true => (&options.site, &options.kit),
+        false => (&options.kit, &options.site),
+    };
+    if !wrong.is_empty() {
+        bail!(talk.words("cli-sheet-group", &[]));
+    }
+    let choice = Choice {
+        group: right.clone(),
+        tags: options.tags.clone(),
+    };
+    let office = folder::office(&options.data, false, talk)?;
+    let leaf = leaf(&options.print, talk, office.is_demo());
+    let state = office.state();
+    let labels = match palms {
+        true => paper::palm_labels(&state, &choice),
+        false => paper::blade_labels(&leaf, &state, &choice),
+    };
+    let made = labels.and_then(|labels| paper::labels(&leaf, &options.base, &labels));
+    finish(&options.print, talk, made)
+}
+
+fn trace(options: &Trace, talk: &Talk) -> anyhow::Result<Outcome> {
+    let said = |finding: Finding| anyhow!(talk.measure.finding(&finding));
+    let office = folder::office(&options.data, false, talk)?;
+    let key = options.disorder.as_deref();
+    let disorder = key.map(tracing::disorder).transpose().map_err(said)?;
+    let case = |tag: &String| CaseAsk {
+        tag: tag.clone(),
+        seen_sick: options.seen_sick,
+        infectious_from: options.infectious_from,
+    };
+    let ask = Ask {
+        cases: options.cases.iter().map(case).collect(),
+        ..Ask::of("", disorder, clock::now(&office))
+    };
+    let answer = tracing::of_state(&office.state(), &ask).map_err(said)?;
+    let leaf = leaf(&options.print, talk, office.is_demo());
+    finish(
+        &options.print,
+        talk,
+        paper::trace_report(&leaf, &answer, disorder),
+    )
+}
+
+fn leaf(print: &Print, talk: &Talk, demo: bool) -> Leaf {
+    Leaf {
+        size: print.paper.unwrap_or(Size::usual(talk.measure.units)),
+        measure: talk.measure,
+        day: talk.today(),
+        demo,
+    }
+}
+
+fn finish(print: &Print, talk: &Talk, made: Result<Pdf, Error>) -> anyhow::Result<Outcome> {
+    let pdf = match made {
+        Ok(pdf) => pdf,
+        Err(error) => bail!(talk.measure.finding(&error.finding())),
+    };
+    let mut out = Output::create(&print.out)?;
+    let to_stdout = out.is_stdout();
+    out.write_all(&pdf.bytes)?;
+    out.finish()?;
+    if !to_stdout {
+        let file = print.out.display().to_string();
+        talk.say(
+            true,
+            &talk.words("cli-written", &[("file", file.clone().into())]),
+        )?;
+        talk.object(&json!({"kind": "sheet", "file": file, "pages": pdf.pages}))?;
+    }
+    Ok(Outcome::Done)
+}
