@@ -61,7 +61,7 @@ impl Told {
             signs(looks, last.plus(-LOOKS_WITHIN_DAYS), last)
         });
         Told {
-            species: species,
+            species,
             species_name: palm.species.clone(),
             seen,
             absent,
