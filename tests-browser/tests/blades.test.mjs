@@ -40,7 +40,7 @@ async function clean(page, tag, minutes) {
 
 for (const script of [true, false]) {
   describe(script ? "with script" : "without script", () => {
-    const n = script ? "J" : "N";
+    const n = script ? "JS" : "NS";
     const start = () => open(chrome, server.url, { ...PHONE, script });
 
     test("a blade is registered, unknown, too short, clean, and soiled by a cut", async () => {

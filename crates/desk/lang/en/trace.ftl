@@ -103,6 +103,7 @@ trace-nearby = Hosts near by to watch
 trace-away = { $distance } away
 trace-same-site = same grounds, distance not known
 trace-plot = Where they stand
+trace-plot-hint = The grounds of the case palm. Palms on other grounds are in the list.
 trace-plot-north = north is up
 trace-chain = The chain
 trace-pdf = Report (PDF)

@@ -103,6 +103,7 @@ trace-nearby = Hospederas cercanas por vigilar
 trace-away = a { $distance }
 trace-same-site = mismo sitio, distancia desconocida
 trace-plot = Dónde están
+trace-plot-hint = El sitio de la palma enferma. Las palmas de otros sitios están en la lista.
 trace-plot-north = el norte está arriba
 trace-chain = La cadena
 trace-pdf = Informe (PDF)

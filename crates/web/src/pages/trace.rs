@@ -228,7 +228,7 @@ fn shown(reader: &Reader, asked: &Asked, answer: &Answer) -> Markup {
                 a.button href=(asked.address("/trace.csv")) { (reader.say("trace-csv")) }
             }
             div.lists {
-                div.drawn {
+                div.pictures {
                     @if let Some(lanes) = &answer.lanes { (trace_drawing::lanes(reader, lanes)) }
                     @if let Some(plot) = &answer.plot { (trace_drawing::plot(reader, plot)) }
                 }

@@ -15,7 +15,7 @@ pub fn lanes(reader: &Reader, drawing: &Lanes) -> Markup {
                 ul.names aria-hidden="true" {
                     @for lane in &drawing.lanes { li { strong { (lane.tag) } br; span { (lane.kind) } } }
                 }
-                div.slide-lanes role="region" tabindex="0" aria-label=(reader.say("trace-lanes")) { (picture(reader, drawing)) }
+                div.slide-lanes role="region" tabindex="0" aria-label=(reader.say("trace-lanes-hint")) { (picture(reader, drawing)) }
             }
             @if drawing.left_out > 0 {
                 p.small { (reader.words.text("trace-lanes-left-out", &[("n", (drawing.left_out as i64).into())])) }
@@ -104,6 +104,7 @@ pub fn plot(reader: &Reader, plot: &Plot) -> Markup {
     html! {
         section aria-labelledby="plot" {
             h2 #plot { (reader.say("trace-plot")) }
+            p.hint { (reader.say("trace-plot-hint")) }
             figure {
                 svg.plot viewBox={ "0 0 " (WIDTH) " " (plot.height) } role="img" aria-label={ (reader.say("trace-plot")) ", " (reader.say("trace-plot-north")) } {
                     @for spot in &plot.spots { (self::spot(spot)) }

@@ -148,11 +148,13 @@ impl Picture {
     }
 }
 
-/// Where the palms stand, as far as their positions are known.
+/// Where the palms stand, as far as their positions are known: on the grounds of the case, because palms on grounds
+/// miles away would shrink these to a dot.
 pub fn plot(speaker: &Speaker, answer: &TraceAnswer) -> Option<Plot> {
     let mut stands: BTreeMap<String, Stand> = BTreeMap::new();
+    let same = |site: &str| answer.cases.iter().any(|case| case.palm.site == site);
     let mut put = |palm: &crate::tracing::Stand, key: &'static str| {
-        if let Some(position) = palm.position {
+        if let Some(position) = palm.position.filter(|_| same(&palm.site)) {
             let stand = Stand {
                 tag: palm.tag.clone(),
                 position,
@@ -165,10 +167,7 @@ pub fn plot(speaker: &Speaker, answer: &TraceAnswer) -> Option<Plot> {
     for one in &answer.exposed {
         put(&one.palm, if one.certain { "certain" } else { "possible" });
     }
-    answer
-        .sources
-        .iter()
-        .for_each(|one| put(&one.palm, "source"));
+    answer.sources.iter().for_each(|one| put(&one.palm, "source"));
     answer.nearby.iter().for_each(|one| put(&one.palm, "near"));
     let stands: Vec<Stand> = stands.into_values().collect();
     plot::lay(speaker, &stands)
