@@ -167,7 +167,7 @@ fn apart(reader: &Reader, pairs: &[ApartView]) -> Markup {
                 summary { (reader.say("signs-apart")) }
                 @for pair in pairs {
                     @let names = [("this", pair.this.1.clone().into()), ("other", pair.other.1.clone().into())];
-                    h4 { (reader.words.text("signs-apart-pair", &names)) }
+                    h3 { (reader.words.text("signs-apart-pair", &names)) }
                     @if pair.for_this.is_empty() && pair.for_other.is_empty() { p { (reader.say("signs-apart-none")) } }
                     @for (name, signs) in [(&pair.this, &pair.for_this), (&pair.other, &pair.for_other)] {
                         @if !signs.is_empty() {
