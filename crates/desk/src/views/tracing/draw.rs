@@ -167,7 +167,10 @@ pub fn plot(speaker: &Speaker, answer: &TraceAnswer) -> Option<Plot> {
     for one in &answer.exposed {
         put(&one.palm, if one.certain { "certain" } else { "possible" });
     }
-    answer.sources.iter().for_each(|one| put(&one.palm, "source"));
+    answer
+        .sources
+        .iter()
+        .for_each(|one| put(&one.palm, "source"));
     answer.nearby.iter().for_each(|one| put(&one.palm, "near"));
     let stands: Vec<Stand> = stands.into_values().collect();
     plot::lay(speaker, &stands)
