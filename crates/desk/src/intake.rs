@@ -26,6 +26,7 @@ mod record;
 mod records;
 mod refusal;
 mod refused_file;
+mod round;
 mod signs;
 mod table;
 mod touches;
@@ -41,6 +42,7 @@ pub use record::{Fate, Importing};
 pub use records::{MAX_COLUMNS, MAX_RECORD};
 pub use refusal::{Fault, Refusal, Row, Scope};
 pub use refused_file::RefusedFile;
+pub use round::{RoundReader, RoundRow};
 pub use signs::{SignsReader, SignsRow};
 pub use touches::{TouchReader, TouchRow, TouchWhat};
 

@@ -10,6 +10,7 @@ pub mod intake;
 pub mod judging;
 pub mod measure;
 pub mod office;
+pub mod rotating;
 pub mod tracing;
 pub mod views;
 pub mod words;
