@@ -24,9 +24,10 @@ impl Check<'_> {
                 self.blade_is(self.fold.blade_named(own), blade, wrong);
             }
             Body::BladeChanged { blade, to } => {
-                if self.known_blade(*blade, wrong).is_some() {
-                    self.blade_is(self.fold.blade_named(*blade), to, wrong);
-                }
+                let Some(_) = self.known_blade(*blade, wrong) else {
+                    return;
+                };
+                self.blade_is(self.fold.blade_named(*blade), to, wrong);
             }
             Body::BladeRetired { blade, .. } => {
                 if let Some(tag) = self.known_blade(*blade, wrong) {

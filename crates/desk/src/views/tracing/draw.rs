@@ -126,7 +126,7 @@ impl Picture {
             .filter(|(l, _)| *l == lane)
             .map(|(_, at)| *at);
         let first = times.next().unwrap_or(Moment(i64::MAX));
-        let last = times.last().unwrap_or(first);
+        let last = times.next_back().unwrap_or(first);
         let mut out = Vec::new();
         for touch in record.touches.iter().filter(|touch| touch.at > first) {
             let Touch::Cleaned(cleaning) = &touch.what else {

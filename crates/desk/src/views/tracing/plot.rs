@@ -143,8 +143,9 @@ fn bar(speaker: &Speaker, most: f64) -> (f64, String) {
         Units::Metric => 1.0,
         Units::UsCustomary => Metres::from_feet(1.0).0,
     };
-    let round = (-1..6)
-        .flat_map(|p| [1.0, 2.0, 5.0].map(|k| k * f64::powi(10.0, p)))
+    let round = [0.1, 1.0, 10.0, 100.0, 1e3, 1e4, 1e5]
+        .into_iter()
+        .flat_map(|ten| [1.0, 2.0, 5.0].map(|k| k * ten))
         .filter(|n| n * unit <= most)
         .fold(0.1, f64::max);
     let metres = round * unit;
