@@ -23,7 +23,7 @@ fn keys(keys: &[&str]) -> Vec<String> {
     keys.iter().map(|k| (*k).to_owned()).collect()
 }
 
-fn with<T>(told: &str, mut then: impl FnMut(&Evidence) -> T) -> T {
+fn with<T>(told: &str, then: impl FnOnce(&Evidence) -> T) -> T {
     let (seen, absent) = match told {
         "few" => (keys(&["starts-oldest", "translucent-flecks"]), Vec::new()),
         "thorough" => (

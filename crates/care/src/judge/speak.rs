@@ -4,7 +4,7 @@ use super::answer::{Speaks, WeightOf};
 use super::circumstance::KINDS;
 use super::tables::Tables;
 use super::told::Told;
-use super::weigh::{Item, Weighed};
+use super::weigh::{Item, Weighed, sum};
 
 /// A factor nearer to 1 than this (or its inverse) is not worth a line.
 const WORTH_SAYING: f64 = 1.05;
@@ -20,11 +20,15 @@ pub(super) fn speaks(
     events: &[&[usize]],
 ) -> Vec<ForAndAgainst> {
     let mut out: Vec<ForAndAgainst> = events.iter().map(|_| Default::default()).collect();
-    let odds_with: Vec<f64> = events.iter().map(|e| odds(&weighed.weight, e)).collect();
+    let odds_with: Vec<f64> = events
+        .iter()
+        .map(|e| odds(&weighed.weight, weighed.total, e))
+        .collect();
     for (item, what) in items(tables, told, weighed) {
         let without = weighed.without(tables, item);
+        let all = sum(&without);
         for ((event, with), out) in events.iter().zip(&odds_with).zip(&mut out) {
-            let factor = with / odds(&without, event);
+            let factor = with / odds(&without, all, event);
             if factor >= WORTH_SAYING {
                 out.0.push(Speaks { what, factor });
             } else if factor <= 1.0 / WORTH_SAYING {
@@ -39,21 +43,19 @@ pub(super) fn speaks(
     out
 }
 
-/// Odds that one of these sets is the case. The rest is summed by itself where taking the difference would lose digits.
-pub(super) fn odds(weight: &[f64], event: &[usize]) -> f64 {
+/// Odds that one of these sets is the case, of weights with this sum. The rest is summed by itself where taking the
+/// difference would lose digits.
+fn odds(weight: &[f64], all: f64, event: &[usize]) -> f64 {
     let of: f64 = event.iter().map(|set| weight[*set]).sum();
-    let all: f64 = weight.iter().sum();
-    let rest = if of < 0.5 * all {
-        all - of
-    } else {
-        let mut in_event = event.iter().copied().peekable();
-        let others = weight
-            .iter()
-            .enumerate()
-            .filter(|(set, _)| in_event.next_if_eq(set).is_none());
-        others.map(|(_, w)| w).sum()
-    };
-    of / rest
+    if of < 0.999 * all {
+        return of / (all - of);
+    }
+    let mut in_event = event.iter().copied().peekable();
+    let others = weight
+        .iter()
+        .enumerate()
+        .filter(|(set, _)| in_event.next_if_eq(set).is_none());
+    of / others.map(|(_, w)| w).sum::<f64>()
 }
 
 fn items(tables: &Tables, told: &Told, weighed: &Weighed) -> Vec<(Item, WeightOf)> {

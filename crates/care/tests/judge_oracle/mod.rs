@@ -1,6 +1,7 @@
 //! The judgement written a second time, as plainly as it can be: every set enumerated, every sign multiplied as a
 //! logarithm, nothing remembered. From `docs/signs.md`, without a look at `src/judge`.
 #![allow(dead_code)] // every test takes its own part of it
+#![allow(clippy::disallowed_methods)] // another logarithm than the one that is checked
 
 use care::judge::{Evidence, Rows, WeightOf, Weights};
 use model::Day;
