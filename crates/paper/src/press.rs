@@ -51,12 +51,12 @@ pub(crate) fn print(template: Template, data: &impl Serialize, day: Day) -> Resu
 /// Sets a sheet: pages that are not yet written in any format.
 pub(crate) fn set(template: Template, data: &impl Serialize) -> Result<PagedDocument, Error> {
     let data = serde_json::to_vec(data).map_err(|e| Error::Template(e.to_string()))?;
-    let desk = Desk {
+    let shelf = Shelf {
         library: LazyHash::new(Library::default()),
         template,
         data: Bytes::new(data),
     };
-    let made = typst::compile::<PagedDocument>(&desk);
+    let made = typst::compile::<PagedDocument>(&shelf);
     comemo::evict(REMEMBERED);
     made.output.map_err(broken)
 }
@@ -73,7 +73,7 @@ fn broken(errors: impl IntoIterator<Item = SourceDiagnostic>) -> Error {
 }
 
 /// All that a template can see: itself, what all share, its data, our fonts. No file, no network, no clock.
-struct Desk {
+struct Shelf {
     library: LazyHash<Library>,
     template: Template,
     data: Bytes,
@@ -84,7 +84,7 @@ fn id(name: &str) -> FileId {
     RootedPath::new(VirtualRoot::Project, path).intern()
 }
 
-impl Desk {
+impl Shelf {
     fn text(&self, wanted: FileId) -> Option<&'static str> {
         [self.template, COMMON]
             .into_iter()
@@ -97,7 +97,7 @@ fn nowhere(wanted: FileId) -> FileError {
     FileError::NotFound(wanted.get().vpath().get_without_slash().into())
 }
 
-impl World for Desk {
+impl World for Shelf {
     fn library(&self) -> &LazyHash<Library> {
         &self.library
     }

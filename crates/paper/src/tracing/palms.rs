@@ -101,7 +101,8 @@ fn looks(writer: &Writer, days: &[Day], most: usize) -> String {
     let shown: Vec<String> = days
         .iter()
         .take(most)
-        .map(|day| writer.leaf.measure.date(*day))
+        // a date is not torn apart at the end of a line
+        .map(|day| writer.leaf.measure.date(*day).replace(' ', "\u{a0}"))
         .collect();
     let more = if days.len() > most && most > 1 {
         " …"
