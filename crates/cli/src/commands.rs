@@ -8,6 +8,7 @@ mod export;
 mod import;
 mod judge;
 mod restore;
+mod rotation;
 mod serve;
 mod sheet;
 mod trace;
@@ -32,6 +33,8 @@ pub enum Command {
     Cuts(cuts::Options),
     /// Trace by which blades a disorder may have travelled, from a CSV file of touches
     Trace(trace::Options),
+    /// Plan blade sets in rotation: which one cuts while the others soak, and how long the crew waits
+    Rotation(rotation::Options),
     /// Judge what could ail palms, from a CSV file of signs alone
     Judge(judge::Options),
     /// Write a data folder out in open formats
@@ -55,6 +58,7 @@ pub fn run(command: Command, talk: &Talk) -> anyhow::Result<Outcome> {
         Command::Assess(options) => assess::run(options, talk),
         Command::Cuts(options) => cuts::run(options, talk),
         Command::Trace(options) => trace::run(options, talk),
+        Command::Rotation(options) => rotation::run(options, talk),
         Command::Judge(options) => judge::run(options, talk),
         Command::Export(options) => export::run(options, talk),
         Command::Sheet(options) => sheet::run(options, talk),
