@@ -28,6 +28,8 @@ const PAGES = {
   "disorder-hunger": "/disorders/k-deficiency",
   disagreements: "/disagreements",
   "holds-asked": "/palm/T-07/holds?reason=wilt-suspect",
+  rotation: "/rotation",
+  "rotation-asked": "/rotation?palms=12&minutes=6&sets=2",
   inspect: "/palm/T-07/inspect",
   "inspect-stems": "/palm/Q-19/inspect?stem=2",
   "palm-new": "/palms/new",

@@ -21,6 +21,7 @@ pub mod paging;
 pub mod palm;
 pub mod palms;
 pub mod picker;
+pub mod rotation;
 mod said;
 pub mod source_list;
 pub mod standing;

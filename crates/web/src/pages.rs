@@ -7,6 +7,8 @@ pub mod blades;
 mod paging;
 mod palm;
 mod palms;
+pub mod rotation;
+mod rotation_drawing;
 pub mod said;
 mod settings;
 mod sheets;
@@ -28,6 +30,7 @@ pub fn router() -> Router<App> {
         .merge(palm::router())
         .merge(blades::router())
         .merge(trace::router())
+        .merge(rotation::router())
         .merge(disorders::router())
         .merge(sources::router())
         .merge(about::router())

@@ -4,7 +4,7 @@ use super::parts::{self, Kind, Sheet};
 use super::soaks::Soak;
 use crate::badge::{badge, icon};
 use crate::pages::blades::places;
-use crate::pages::said;
+use crate::pages::{rotation, said};
 use crate::{Here, Reader, page};
 use desk::clock;
 use desk::forms::{Trouble, Typed, blade_box, blade_entry};
@@ -65,6 +65,7 @@ pub fn page_of(view: &View) -> Markup {
             p.lead { (view.say("blades-empty")) }
             p.actions { a.button.primary href="/blades/new" { (view.say("blades-new")) } }
         } @else { (form(view)) }
+        p.actions { (rotation::link(view.reader)) }
         (cautions(view))
         (agents(view))
     };

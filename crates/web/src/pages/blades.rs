@@ -90,6 +90,7 @@ fn rack(reader: &Reader, view: &BladesView) -> Markup {
             ul.rack { @for row in &view.rows { li data-tag=(row.tag) { (line(row)) } } }
         }
         p.actions {
+            (super::rotation::link(reader))
             a.button href="/sheets" { (reader.say("blades-labels")) }
             a.button href="/clauses.pdf" { (reader.say("blades-clauses")) }
         }
