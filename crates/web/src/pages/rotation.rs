@@ -292,7 +292,7 @@ fn table(reader: &Reader, turns: &[TurnRow]) -> Markup {
                         td { (turn.end) }
                         td {
                             @match &turn.bath {
-                                Some((into, out)) => { span { (into) "–" (out) } },
+                                Some((into, out)) => { (into) "–" wbr; (out) },
                                 None => { (reader.say("rotation-goes-on")) },
                             }
                         }

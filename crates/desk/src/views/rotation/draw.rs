@@ -12,8 +12,8 @@ pub const TOP: i32 = 30;
 const DRAWN: usize = 40;
 /// Room that the number of a palm wants.
 const NUMBER: f64 = 26.0;
-/// Room that the word for soaking wants.
-const WORD: i32 = 84;
+/// Room that a letter of the word for soaking wants.
+const LETTER: f64 = 9.0;
 
 /// The drawing.
 #[derive(Clone, PartialEq, Debug)]
@@ -76,8 +76,11 @@ impl Pen {
 pub fn drawing(speaker: &Speaker, made: &Made) -> Drawing {
     let drawn = &made.plan.turns[..made.plan.turns.len().min(DRAWN)];
     let shortest = drawn.iter().map(|t| t.end - t.start).fold(60.0, f64::min);
+    let soaks = speaker.say("rotation-soaks");
+    let word = LETTER * (soaks.chars().count() + 1) as f64;
+    let scale = (NUMBER / shortest.max(0.5)).max(word / made.kit.soak_min.max(0.5));
     let mut pen = Pen {
-        scale: (NUMBER / shortest.max(0.5)).clamp(4.0, 14.0),
+        scale: scale.clamp(4.0, 14.0),
         blocks: Vec::new(),
     };
     let mut end: f64 = 0.0;
@@ -97,11 +100,16 @@ pub fn drawing(speaker: &Speaker, made: &Made) -> Drawing {
         end = end.max(turn.end);
         let Some(soak) = soak else { continue };
         pen.block("hands", lane, soak.from, soak.into_bath, String::new());
-        let word = match pen.x(soak.out_of_bath) - pen.x(soak.into_bath) >= WORD {
-            true => speaker.say("rotation-soaks"),
-            false => String::new(),
-        };
-        pen.block("soak", lane, soak.into_bath, soak.out_of_bath, word);
+        let room = f64::from(pen.x(soak.out_of_bath) - pen.x(soak.into_bath));
+        // rounding may take a unit
+        let word = if room + 1.0 >= word { &*soaks } else { "" };
+        pen.block(
+            "soak",
+            lane,
+            soak.into_bath,
+            soak.out_of_bath,
+            word.to_owned(),
+        );
         pen.block("hands", lane, soak.out_of_bath, soak.ready, String::new());
         end = end.max(soak.ready);
     }
