@@ -102,8 +102,7 @@ test("what is wrong is said at its field, and a soak that is too short is said f
   assert.match(await page.locator("#mix-trouble").innerText(), /say the minutes of soak/);
   assert.equal(await page.inputValue("#minutes"), "six", "what was typed stays");
   await page.goto(at("/rotation?palms=12&minutes=6&sets=2&soak=7"));
-  assert.match(await page.getByTestId("answer").innerText(), /10/);
-  assert.equal(await page.locator(".rota-answer .short").count() > 0, true);
+  assert.match(await page.locator(".rota-answer .short").innerText(), /7 min of contact, where 10 min are needed/);
   await page.goto(at("/cleaning"));
   assert.equal(await page.locator('a[href="/rotation"]').count(), 1);
   await page.done();

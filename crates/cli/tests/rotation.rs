@@ -102,7 +102,10 @@ fn the_soak_comes_from_the_table_of_cleaners() {
     assert!(summary(&one_place)["waiting_min"].as_f64() > Some(0.0));
     let (status, _, err) = alike(&["--agent", "bleach", "--soak", "7"]);
     assert_eq!(status, 1, "short by three minutes: {err}");
-    assert!(err.contains("rotation: ") && err.contains("10"), "{err}");
+    assert!(
+        err.contains("7 min of contact, where 10 min are needed"),
+        "{err}"
+    );
 }
 
 #[test]

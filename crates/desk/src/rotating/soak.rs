@@ -2,7 +2,7 @@
 
 use crate::forms::mixes;
 use care::clean::{Adequacy, Cleaned, adequacy, needed_min};
-use model::{Finding, Knowledge};
+use model::{Finding, Knowledge, Severity};
 
 /// The soak that the strictest source which fits asks for.
 #[derive(Clone, PartialEq, Debug)]
@@ -53,7 +53,13 @@ pub fn too_short(needed: &Needed, minutes: f64, disorder: Option<&str>) -> Vec<F
     let verdict = adequacy(&soaked, disorder, Knowledge::embedded());
     match verdict.adequacy {
         Adequacy::Adequate => Vec::new(),
-        Adequacy::Short { .. } | Adequacy::Unknown => verdict.findings,
+        // what was enough for another disorder is no reason
+        Adequacy::Short { .. } | Adequacy::Unknown => {
+            let reasons = verdict.findings.into_iter();
+            reasons
+                .filter(|f| f.severity >= Severity::Caution)
+                .collect()
+        }
     }
 }
 

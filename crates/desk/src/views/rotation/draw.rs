@@ -12,7 +12,7 @@ pub const TOP: i32 = 30;
 const DRAWN: usize = 40;
 /// Room that the number of a palm wants.
 const NUMBER: f64 = 26.0;
-/// Room that a letter of the word for soaking wants.
+/// Room that a letter wants.
 const LETTER: f64 = 9.0;
 
 /// The drawing.
@@ -87,7 +87,10 @@ pub fn drawing(speaker: &Speaker, made: &Made) -> Drawing {
     for (turn, soak) in drawn.iter().zip(made.soaks()) {
         let lane = turn.set + 1;
         if turn.waited > 0.0 {
-            let minutes = speaker.measure.number(turn.waited, 1);
+            let mut minutes = speaker.measure.number(turn.waited, 1);
+            if turn.waited * pen.scale < LETTER * (minutes.len() + 1) as f64 {
+                minutes.clear();
+            }
             pen.block("wait", 0, turn.start - turn.waited, turn.start, minutes);
         }
         pen.block(
