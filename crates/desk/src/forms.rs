@@ -20,18 +20,18 @@ mod species;
 mod spiral;
 mod thread;
 
-pub use blade_save::{
-    held_at, save_bath, save_blade, save_cleanings, save_cut, save_lent, save_retired, save_returned,
-    start_soaking,
-};
 pub use blade::{Rack, blade, kind_word, typed_blade};
+pub use blade_save::{
+    held_at, save_bath, save_blade, save_cleanings, save_cut, save_lent, save_retired,
+    save_returned, start_soaking,
+};
 pub use cleaning::{AtBath, Soaking, bath, blade_box, blade_entry, cleanings, soaking};
 pub use cutting::{AtPalm, cut, is_clean};
 pub use hold::{HOLD_REASONS, hold, lift, remove};
 pub use import::{FileKind, Preview, SHOWN, Shown, preview, take};
 pub use inspection::{About, MOST_FRONDS, inspection, typed_inspection};
-pub use offers::{Offer, baths_in_use, mixes, offers};
 pub use length::{read_length, write_length};
+pub use offers::{Offer, baths_in_use, mixes, offers};
 pub use palm::{Register, palm, seen_mark, typed_palm};
 pub use save::{
     Stop, entry_id, look_of, nearest, new_palm, save_hold, save_inspection, save_lift, save_palm,
@@ -72,7 +72,8 @@ impl Typed {
     /// Fields whose name begins with this: the rest of the name, and what was typed without the blanks around it.
     pub fn below<'t>(&'t self, prefix: &'t str) -> impl Iterator<Item = (&'t str, &'t str)> {
         let from = self.0.range(prefix.to_owned()..);
-        let own = from.map_while(move |(name, value)| Some((name.strip_prefix(prefix)?, value.trim())));
+        let own =
+            from.map_while(move |(name, value)| Some((name.strip_prefix(prefix)?, value.trim())));
         own.filter(|(rest, _)| !rest.is_empty())
     }
 

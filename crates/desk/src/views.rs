@@ -1,8 +1,8 @@
 //! What the pages and sheets show, as plain values: chosen, ordered, written out; nothing is left to compute.
 
 pub mod api;
-pub mod blades;
 mod asked;
+pub mod blades;
 pub(crate) mod case;
 pub mod cautions;
 pub mod charts;

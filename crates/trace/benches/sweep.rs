@@ -4,6 +4,9 @@
 //! (comma between). Two years, 200 blades, 50,000 palms; a blade stays on a site for a day, is cleaned after about every
 //! second palm, and one cleaning in five is short or unknown.
 
+// a bench looks at the clock, prints, and is told its size from outside: the bans are for the crate itself
+#![allow(clippy::disallowed_methods, clippy::disallowed_macros)]
+
 use rand::{Rng, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 use spearleaf_trace::{Case, Cleaning, Log, Rules, Set, Touch, What, backward, forward};

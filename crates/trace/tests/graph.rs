@@ -7,9 +7,7 @@ use petgraph::graph::{DiGraph, NodeIndex};
 use petgraph::visit::{Dfs, Reversed};
 use rand::{Rng, SeedableRng};
 use rand_chacha::ChaCha8Rng;
-use spearleaf_trace::{
-    Case, Cleaning, Log, Reach, Rules, Set, Touch, What, backward, forward,
-};
+use spearleaf_trace::{Case, Cleaning, Log, Reach, Rules, Set, Touch, What, backward, forward};
 use std::collections::BTreeMap;
 
 const PALMS: u32 = 400;
@@ -41,7 +39,12 @@ impl World {
                 },
             };
             let blade = dice.random_range(0..BLADES);
-            log.push(Touch { at: k * 7, blade, what }).unwrap();
+            log.push(Touch {
+                at: k * 7,
+                blade,
+                what,
+            })
+            .unwrap();
         }
         let end = |dice: &mut ChaCha8Rng| dice.random_range(0..TOUCHES * 7);
         let cases = (0..2)
@@ -146,9 +149,8 @@ fn palm(world: &World, k: usize) -> Option<u32> {
 
 /// Cuts of cases within their time.
 fn starts(world: &World) -> Vec<usize> {
-    let within = |k: &usize| {
-        palm(world, *k).and_then(|p| world.case(p, world.log.at(*k))) == Some(true)
-    };
+    let within =
+        |k: &usize| palm(world, *k).and_then(|p| world.case(p, world.log.at(*k))) == Some(true);
     (0..world.log.len()).filter(within).collect()
 }
 

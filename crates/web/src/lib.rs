@@ -5,8 +5,8 @@
 mod address;
 mod app;
 mod assets;
-mod drawn;
 mod badge;
+mod drawn;
 mod fault;
 pub mod forms;
 mod guard;

@@ -2,8 +2,8 @@
 
 mod about;
 mod api;
-mod disorders;
 pub mod blades;
+mod disorders;
 mod paging;
 mod palm;
 mod palms;

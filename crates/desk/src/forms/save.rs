@@ -252,7 +252,12 @@ fn now(office: &Office) -> Moment {
 }
 
 /// Records a note under the form's id, unless the form was sent before.
-pub(super) fn once(office: &Office, history: &[Entry], typed: &Typed, mut note: Note) -> Result<(), Stop> {
+pub(super) fn once(
+    office: &Office,
+    history: &[Entry],
+    typed: &Typed,
+    mut note: Note,
+) -> Result<(), Stop> {
     if let Some(id) = entry_id(typed.get("id")) {
         match resent(history, id, &note.body) {
             Resent::Done => return Ok(()),

@@ -1,7 +1,7 @@
 //! One palm: everything its page shows.
 
-use super::blades::log::{self, PalmCutLine};
 use super::asked::{self, Answer, Question};
+use super::blades::log::{self, PalmCutLine};
 use super::case::StemToday;
 use super::charts::{Course, Trace, course};
 use super::crowns::{self, CrownFrames, Mode};
