@@ -33,7 +33,7 @@ pub enum Command {
     Cuts(cuts::Options),
     /// Trace by which blades a disorder may have travelled, from a CSV file of touches
     Trace(trace::Options),
-    /// Plan blade sets in rotation: which one cuts while the others soak, and how long the crew waits
+    /// Plan blade sets in rotation: which cuts, which soak, how long to wait
     Rotation(rotation::Options),
     /// Judge what could ail palms, from a CSV file of signs alone
     Judge(judge::Options),

@@ -28,8 +28,8 @@ fn every_command_has_help_with_an_example() {
     assert_eq!(
         listed,
         [
-            "demo", "serve", "import", "assess", "cuts", "trace", "judge", "export", "sheet",
-            "backup", "restore", "verify"
+            "demo", "serve", "import", "assess", "cuts", "trace", "rotation", "judge", "export",
+            "sheet", "backup", "restore", "verify"
         ]
     );
     for command in listed {

@@ -60,11 +60,7 @@ mod tests {
 
     #[test]
     fn a_work_keeps_the_number_it_got_first() {
-        let (a, b, c) = (
-            SourceKey::fixed("a"),
-            SourceKey::fixed("b"),
-            SourceKey::fixed("c"),
-        );
+        let [a, b, c] = ["enh1017", "pp215", "pp278"].map(SourceKey::fixed);
         let mut refs = Refs::default();
         assert_eq!(refs.numbers(&[b.clone(), a.clone()]), [1, 2]);
         assert_eq!(refs.numbers(&[c, a, b.clone(), b]), [1, 2, 3]);
