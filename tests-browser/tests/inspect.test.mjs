@@ -34,7 +34,7 @@ describe("a new inspection", () => {
     await page.fill("#green", "5");
     await page.fill("#yellowing", "4");
     await page.fill("#brown", "8");
-    await page.getByLabel("Leaning").check();
+    await page.getByRole("radio", { name: "Leaning", exact: true }).check();
     await page.getByRole("button", { name: "Save", exact: true }).click();
     await page.waitForURL(at("/palm/T-01"));
     assert.notEqual(await headline.getAttribute("data-explanation"), "ageing");
@@ -141,7 +141,7 @@ describe("saving", () => {
     await page.fill("#green", "12,5");
     await page.fill("#brown", "3");
     await page.fill("#notes", "by the gate");
-    await page.getByLabel("Firm").check();
+    await page.getByRole("radio", { name: "Firm", exact: true }).check();
     await page.getByRole("button", { name: "Save", exact: true }).click();
     await page.locator("#green-trouble").waitFor();
     assert.match(await page.locator("#green-trouble").innerText(), /“12,5” is no whole number/);

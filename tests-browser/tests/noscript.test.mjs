@@ -24,7 +24,7 @@ test("an inspection is refused, mended and saved", async () => {
   assert.equal(await page.locator("button.step:visible").count(), 0, "no buttons that do nothing");
   await page.fill("#green", "x");
   await page.selectOption("#clock_left", "8.5");
-  await page.getByLabel("Down").check();
+  await page.getByRole("radio", { name: "Down", exact: true }).check();
   await save(page);
   assert.match(await page.locator("#green-trouble").innerText(), /no whole number/);
   assert.equal(await page.inputValue("#clock_left"), "8.5");
