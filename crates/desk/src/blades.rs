@@ -6,6 +6,7 @@ mod tests;
 
 pub use round::{Leg, bath_rules, jobs};
 
+use crate::judging;
 use crate::office::Office;
 use crate::views::case::StemToday;
 use care::Grounds;
@@ -190,8 +191,10 @@ fn advised_for(office: &Office, state: &State, palm: PalmId) -> Option<&'static 
     // nothing was ever seen on it: there is nothing to advise from
     record.last_look()?;
     let reading = office.reading(palm)?;
+    let judged = judging::in_brief(office, record, &reading);
+    let grounds = Grounds::default();
     reading.stems.iter().find_map(|(stem, _)| {
-        let stem = StemToday::of(office, record, &reading, *stem, None, Grounds::default())?;
+        let stem = StemToday::of(office, record, &reading, &judged, *stem, None, grounds)?;
         let plan = care::cut_plan(&stem.case());
         plan.holds.iter().find_map(|hold| {
             let reasons = ADVISED.iter();

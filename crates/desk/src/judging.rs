@@ -10,7 +10,7 @@ mod table;
 mod told;
 
 pub use cases::Cases;
-pub use judged::{Judged, of_record};
+pub use judged::{Judged, in_brief, of_record};
 pub use names::{minutes_of, name_of};
 pub use table::{JUDGEMENT_COLUMNS, judgement_rows, weight_key};
 pub use told::{LOOKS_WITHIN_DAYS, Told};

@@ -23,6 +23,12 @@ impl Judged {
     }
 }
 
+/// The judgement of a registered palm without the next looks, which only pages of one palm show: for lists and plans.
+pub fn in_brief(office: &Office, record: &PalmRecord, reading: &PalmReading) -> Judgement {
+    let told = Told::of_record(office, record, reading);
+    Judge::embedded().judge_only(&told.evidence())
+}
+
 /// The judgement of a registered palm with its reading: see [`Told::of_record`] for what counts.
 pub fn of_record(office: &Office, record: &PalmRecord, reading: &PalmReading) -> Judged {
     Judged::of(Told::of_record(office, record, reading))

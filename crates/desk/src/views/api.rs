@@ -8,7 +8,7 @@ use super::standing::{Standing, Standings};
 use super::{needs, palms};
 use crate::judging::{self, Judged};
 use crate::office::Office;
-use care::judge::{Judge, Ranked, Speaks, WeightOf, hold_reason, move_or_hunger};
+use care::judge::{Judge, Judgement, Ranked, Speaks, WeightOf, hold_reason, move_or_hunger};
 use care::{AskedAnswer, CutPlan};
 use crown::{Cut, Explanation, Forecast, PalmReading, Quantiles, Reading};
 use model::{Arg, Day, Finding, PalmRecord};
@@ -48,16 +48,17 @@ pub fn palm(office: &Office, tag: &str, question: &Question) -> Option<Value> {
     let (state, today) = (office.state(), office.today());
     let record = state.by_tag(tag)?;
     let reading = office.reading(record.id)?;
-    let standing = Standing::of(office, record, &reading);
+    let judged = judging::of_record(office, record, &reading);
+    let standing = Standing::of(office, record, &reading, &judged.judgement);
     let stems: Vec<Value> = reading
         .stems
         .iter()
-        .filter_map(|(n, _)| stem(office, record, &reading, *n, question))
+        .filter_map(|(n, _)| stem(office, record, &reading, &judged.judgement, *n, question))
         .collect();
     let mut out = row(office, record, Some(&standing));
     out["as_of"] = date(today).into();
     out["stem_readings"] = stems.into();
-    out["judgement"] = judgement(&judging::of_record(office, record, &reading));
+    out["judgement"] = judgement(&judged);
     Some(out)
 }
 
@@ -65,6 +66,7 @@ fn stem(
     office: &Office,
     record: &PalmRecord,
     palm: &PalmReading,
+    judgement: &Judgement,
     n: u16,
     question: &Question,
 ) -> Option<Value> {
@@ -72,6 +74,7 @@ fn stem(
         office,
         record,
         palm,
+        judgement,
         n,
         question.next_visit,
         question.grounds,

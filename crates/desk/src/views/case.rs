@@ -1,7 +1,7 @@
 //! From the register to what the cut plan is told.
 
-use crate::judging::{self, Judged};
 use crate::office::Office;
+use care::judge::Judgement;
 use care::{CutCase, Grounds};
 use crown::{PalmReading, Reading};
 use model::state::Hold;
@@ -18,7 +18,7 @@ pub struct StemToday<'a> {
     reading: &'a Reading,
     palm_probabilities: [f64; 4],
     looks: Vec<Inspection>,
-    judged: Judged,
+    judgement: &'a Judgement,
     holds: Vec<Hold>,
     today: Day,
     next_visit: Day,
@@ -26,11 +26,13 @@ pub struct StemToday<'a> {
 }
 
 impl<'a> StemToday<'a> {
-    /// A stem with its reading; `None` if the palm has no such stem.
+    /// A stem with its reading and the palm's judgement, which is the same for all its stems; `None` if the palm has no
+    /// such stem.
     pub fn of(
         office: &Office,
         record: &'a PalmRecord,
         reading: &'a PalmReading,
+        judgement: &'a Judgement,
         stem: u16,
         next_visit: Option<Day>,
         grounds: Grounds,
@@ -44,7 +46,7 @@ impl<'a> StemToday<'a> {
             reading: own,
             palm_probabilities: reading.probabilities,
             looks: record.looks(stem).cloned().collect(),
-            judged: judging::of_record(office, record, reading),
+            judgement,
             holds: record.holds_on(today).cloned().collect(),
             today,
             next_visit: next_visit.unwrap_or(today.plus(DEFAULT_VISIT_DAYS)),
@@ -64,15 +66,10 @@ impl<'a> StemToday<'a> {
             holds: &self.holds,
             today: self.today,
             next_visit: Some(self.next_visit),
-            judgement: Some(&self.judged.judgement),
+            judgement: Some(self.judgement),
             grounds: self.grounds,
             knowledge: Knowledge::embedded(),
         }
-    }
-
-    /// What ails the palm, by the signs of all its stems.
-    pub fn judged(&self) -> &Judged {
-        &self.judged
     }
 
     /// The stem's reading.

@@ -18,6 +18,7 @@ use super::palms;
 use super::said::{Said, Speaker};
 use super::standing::{Standing, tidy_and_limit};
 use super::tracing;
+use crate::judging::{self, Judged};
 use crate::office::Office;
 use care::CutPlan;
 use crown::{Cut, PalmReading, Quantiles, Reading};
@@ -100,11 +101,13 @@ pub fn view(
     let state = office.state();
     let record = state.by_tag(tag)?;
     let reading = office.reading(record.id)?;
+    let judged = judging::of_record(office, record, &reading);
     let entries = office.history(record.id).unwrap_or_default();
     let at = StemToday::of(
         office,
         record,
         &reading,
+        &judged.judgement,
         stem,
         question.next_visit,
         question.grounds,
@@ -116,6 +119,7 @@ pub fn view(
             office,
             record,
             reading: &reading,
+            judged: &judged,
             at: &at,
             question,
         }
@@ -128,6 +132,7 @@ struct Page<'a> {
     office: &'a Office,
     record: &'a PalmRecord,
     reading: &'a PalmReading,
+    judged: &'a Judged,
     at: &'a StemToday<'a>,
     question: Question,
 }
@@ -137,7 +142,12 @@ impl Page<'_> {
         let (speaker, palm, stem) = (self.speaker, &self.record.palm, self.at.reading());
         let plan = care::cut_plan(&self.at.case());
         let answer = asked::view(speaker, self.at, &self.question);
-        let standing = Standing::of(self.office, self.record, self.reading);
+        let standing = Standing::of(
+            self.office,
+            self.record,
+            self.reading,
+            &self.judged.judgement,
+        );
         let species = self.at.species();
         PalmView {
             tag: palm.tag.clone(),
@@ -196,7 +206,7 @@ impl Page<'_> {
             .holds_on(self.at.today())
             .map(|hold| hold.reason.as_str())
             .collect();
-        judgement::view(self.speaker, self.at.judged(), &set)
+        judgement::view(self.speaker, self.judged, &set)
     }
 
     fn stems(&self) -> Vec<(u16, bool)> {

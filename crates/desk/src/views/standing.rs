@@ -5,8 +5,10 @@
 
 use super::case::StemToday;
 use super::loss;
+use crate::judging;
 use crate::office::Office;
 use care::Grounds;
+use care::judge::Judgement;
 use crown::{Cut, DueWindow, Explanation, PalmReading, Reading};
 use model::{Day, Finding, PalmId, PalmRecord};
 use rayon::prelude::*;
@@ -47,8 +49,13 @@ pub struct Standing {
 }
 
 impl Standing {
-    /// From a reading, which may be thrown away afterwards.
-    pub fn of(office: &Office, record: &PalmRecord, reading: &PalmReading) -> Standing {
+    /// From a reading and a judgement, which may be thrown away afterwards.
+    pub fn of(
+        office: &Office,
+        record: &PalmRecord,
+        reading: &PalmReading,
+        judgement: &Judgement,
+    ) -> Standing {
         let today = office.today();
         let best = Explanation::ALL.into_iter().max_by(|a, b| {
             reading.probabilities[a.index()].total_cmp(&reading.probabilities[b.index()])
@@ -66,9 +73,9 @@ impl Standing {
             take: Cut::NONE,
         };
         for (stem, _) in &reading.stems {
-            if let Some(stem) =
-                StemToday::of(office, record, reading, *stem, None, Grounds::default())
-            {
+            let grounds = Grounds::default();
+            let stem = StemToday::of(office, record, reading, judgement, *stem, None, grounds);
+            if let Some(stem) = stem {
                 standing.add(&stem);
             }
         }
@@ -151,7 +158,8 @@ impl Standings {
         record: &Arc<PalmRecord>,
         reading: &PalmReading,
     ) -> Arc<Standing> {
-        let standing = Arc::new(Standing::of(office, record, reading));
+        let judgement = judging::in_brief(office, record, reading);
+        let standing = Arc::new(Standing::of(office, record, reading, &judgement));
         self.made.fetch_add(1, Ordering::Relaxed);
         let kept = Kept {
             record: record.clone(),
