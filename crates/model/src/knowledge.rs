@@ -27,8 +27,8 @@ pub use reader::Flaw;
 pub use rows::{Genus, HowSeen, Place, RuleRow, SafetyRow, Source, Synonym};
 pub use tables::Tables;
 
-use crate::math;
 use crate::species::Species;
+use crate::units::Position;
 use names::Names;
 use std::collections::BTreeMap;
 use std::sync::OnceLock;
@@ -117,35 +117,29 @@ impl Knowledge {
         if !(lat.abs() <= 90.0 && lon.abs() <= 180.0) {
             return None;
         }
+        let here = Position { lat, lon };
         self.places
             .iter()
-            .map(|place| {
-                (
-                    place,
-                    distance_km((lat, lon), (place.position.lat, place.position.lon)),
-                )
-            })
+            .map(|place| (place, distance_km(here, place.position)))
             .min_by(|a, b| a.1.total_cmp(&b.1))
     }
 }
 
-/// Great-circle distance by the haversine formula.
-fn distance_km(a: (f64, f64), b: (f64, f64)) -> f64 {
-    let half = |degrees: f64| math::sin(degrees.to_radians() / 2.0);
-    let (north, east) = (half(b.0 - a.0), half(b.1 - a.1));
-    let h = north * north + math::cos(a.0.to_radians()) * math::cos(b.0.to_radians()) * east * east;
-    let h = h.clamp(0.0, 1.0);
-    6_371.0 * 2.0 * math::atan2(h.sqrt(), (1.0 - h).sqrt())
+/// Great-circle distance on a sphere of 6,371 km radius.
+fn distance_km(a: Position, b: Position) -> f64 {
+    6_371.0 * a.angle_to(b)
 }
 
 #[cfg(test)]
 mod tests {
     use super::distance_km;
+    use crate::units::Position;
 
     #[test]
     fn a_degree_of_latitude_is_about_111_km() {
         // One degree of a great circle of 6,371 km radius: 2 pi 6371 / 360 = 111.195 km.
-        assert!((distance_km((10.0, 20.0), (11.0, 20.0)) - 111.195).abs() < 1e-3);
-        assert!((distance_km((0.0, 0.0), (0.0, 180.0)) - 20_015.087).abs() < 1e-2);
+        let at = |lat, lon| Position { lat, lon };
+        assert!((distance_km(at(10.0, 20.0), at(11.0, 20.0)) - 111.195).abs() < 1e-3);
+        assert!((distance_km(at(0.0, 0.0), at(0.0, 180.0)) - 20_015.087).abs() < 1e-2);
     }
 }

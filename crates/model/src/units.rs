@@ -1,5 +1,7 @@
 //! Quantities that carry their unit in the type.
 
+use crate::math;
+
 /// A length in metres.
 #[derive(Clone, Copy, PartialEq, PartialOrd, Debug)]
 pub struct Metres(pub f64);
@@ -53,6 +55,18 @@ pub struct Position {
     pub lat: f64,
     /// Longitude, -180..=180.
     pub lon: f64,
+}
+
+impl Position {
+    /// Angle between two places seen from the middle of the earth, in radians (haversine formula): times the radius it is
+    /// the great-circle distance.
+    pub fn angle_to(self, other: Position) -> f64 {
+        let half = |degrees: f64| math::sin(degrees.to_radians() / 2.0);
+        let (north, east) = (half(other.lat - self.lat), half(other.lon - self.lon));
+        let level = math::cos(self.lat.to_radians()) * math::cos(other.lat.to_radians());
+        let h = (north * north + level * east * east).clamp(0.0, 1.0);
+        2.0 * math::atan2(h.sqrt(), (1.0 - h).sqrt())
+    }
 }
 
 #[cfg(test)]

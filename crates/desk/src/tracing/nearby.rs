@@ -3,18 +3,14 @@
 use super::reckon::{self, Hosts};
 use super::{Ask, Exposure, HostWord, Nearby, Stand};
 use model::knowledge::DayRange;
-use model::{Metres, Position, math};
+use model::{Metres, Position};
 
 /// Mean radius of the earth, m (IUGG: 6371008.8).
 const EARTH_M: f64 = 6_371_008.8;
 
-/// Great-circle distance by the haversine formula, on a sphere.
+/// Great-circle distance on a sphere of the mean radius.
 pub fn distance(a: Position, b: Position) -> Metres {
-    let half = |degrees: f64| math::sin(degrees.to_radians() / 2.0);
-    let (north, east) = (half(b.lat - a.lat), half(b.lon - a.lon));
-    let level = math::cos(a.lat.to_radians()) * math::cos(b.lat.to_radians());
-    let h = (north * north + level * east * east).clamp(0.0, 1.0);
-    Metres(EARTH_M * 2.0 * math::atan2(h.sqrt(), (1.0 - h).sqrt()))
+    Metres(EARTH_M * a.angle_to(b))
 }
 
 /// Hosts, and palms that may be hosts, within the radius of a case, nearest first; behind them those whose distance

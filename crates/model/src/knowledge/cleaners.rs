@@ -116,18 +116,13 @@ fn row(r: &mut Reader<'_>, cells: [&str; 16], index: &SourceIndex) -> Option<Cle
         sources,
     ] = cells;
     let o = index.origin(r, sources)?;
-    let known = Works::ALL.iter().find(|(_, word)| *word == works);
-    let works = r.or_flaw(known.map(|(works, _)| *works), "not-a-word", works)?;
+    let works = r.word(&Works::ALL, works)?;
     let indirect = yes_no(r, indirect)?;
-    let texts = |en: &str, es: &str| Texts {
-        en: en.to_owned(),
-        es: es.to_owned(),
-    };
     Some(CleanerRow {
         key: key.to_owned(),
         agent: agent.to_owned(),
-        name: texts(name, name_es),
-        mix: texts(mix, mix_es),
+        name: Texts::of(name, name_es),
+        mix: Texts::of(mix, mix_es),
         strength_pct: r.number(strength),
         contact_min: r.number(low),
         contact_max: r.number(high),
@@ -138,7 +133,7 @@ fn row(r: &mut Reader<'_>, cells: [&str; 16], index: &SourceIndex) -> Option<Cle
             said => yes_no(r, said),
         },
         indirect,
-        caution: texts(caution, caution_es),
+        caution: Texts::of(caution, caution_es),
         basis: o.basis,
         sources: o.sources,
     })

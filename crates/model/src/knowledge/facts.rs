@@ -141,33 +141,27 @@ pub(super) fn fill_from_genera(species: &mut [Species], genera: &[Genus]) {
     }
 }
 
-fn word<T>(r: &mut Reader<'_>, cell: &str, words: &[(&str, T)]) -> Option<T>
-where
-    T: Copy,
-{
+/// A word, or `unknown`.
+fn word<T: Copy>(r: &mut Reader<'_>, cell: &str, words: &[(T, &str)]) -> Option<T> {
     if cell == "unknown" {
         return None;
     }
-    let found = words
-        .iter()
-        .find(|(word, _)| *word == cell)
-        .map(|(_, value)| *value);
-    r.or_flaw(found, "not-a-word", cell)
+    r.word(words, cell)
 }
 
 /// `yes`, `no` or `unknown`.
 pub(super) fn yes_no(r: &mut Reader<'_>, cell: &str) -> Option<bool> {
-    word(r, cell, &[("yes", true), ("no", false)])
+    word(r, cell, &[(true, "yes"), (false, "no")])
 }
 
 /// A leaf form or `unknown`.
 pub(super) fn leaf_form(r: &mut Reader<'_>, cell: &str) -> Option<LeafForm> {
     use LeafForm::{Bipinnate, Costapalmate, Palmate, Pinnate};
     let words = [
-        ("pinnate", Pinnate),
-        ("bipinnate", Bipinnate),
-        ("palmate", Palmate),
-        ("costapalmate", Costapalmate),
+        (Pinnate, "pinnate"),
+        (Bipinnate, "bipinnate"),
+        (Palmate, "palmate"),
+        (Costapalmate, "costapalmate"),
     ];
     word(r, cell, &words)
 }
@@ -177,9 +171,9 @@ fn habit(r: &mut Reader<'_>, cell: &str) -> Option<Habit> {
         r,
         cell,
         &[
-            ("solitary", Habit::Solitary),
-            ("clustering", Habit::Clustering),
-            ("either", Habit::Either),
+            (Habit::Solitary, "solitary"),
+            (Habit::Clustering, "clustering"),
+            (Habit::Either, "either"),
         ],
     )
 }
@@ -189,9 +183,9 @@ fn self_cleaning(r: &mut Reader<'_>, cell: &str) -> Option<SelfCleaning> {
         r,
         cell,
         &[
-            ("yes", SelfCleaning::Yes),
-            ("partly", SelfCleaning::Partly),
-            ("no", SelfCleaning::No),
+            (SelfCleaning::Yes, "yes"),
+            (SelfCleaning::Partly, "partly"),
+            (SelfCleaning::No, "no"),
         ],
     )
 }
@@ -202,10 +196,10 @@ fn armature(r: &mut Reader<'_>, cell: &str) -> Option<Armature> {
         r,
         cell,
         &[
-            ("unarmed", Unarmed),
-            ("armed", Armed),
-            ("teeth", Teeth),
-            ("spines", Spines),
+            (Unarmed, "unarmed"),
+            (Armed, "armed"),
+            (Teeth, "teeth"),
+            (Spines, "spines"),
         ],
     )
 }

@@ -11,6 +11,16 @@ pub struct Texts {
     pub es: String,
 }
 
+impl Texts {
+    /// A text in both languages.
+    pub(super) fn of(en: &str, es: &str) -> Texts {
+        Texts {
+            en: en.to_owned(),
+            es: es.to_owned(),
+        }
+    }
+}
+
 /// Where on a palm a sign is looked for; the order of the sign picker.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
 pub enum Part {

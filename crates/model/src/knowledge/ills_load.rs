@@ -129,9 +129,9 @@ fn sign(r: &mut Reader<'_>, cells: [&str; 8], index: &SourceIndex) -> Option<Sig
     let o = index.origin(r, sources)?;
     Some(SignRow {
         key: key.to_owned(),
-        part: word(r, &Part::ALL, part)?,
-        name: texts(name, name_es),
-        how: texts(how, how_es),
+        part: r.word(&Part::ALL, part)?,
+        name: Texts::of(name, name_es),
+        how: Texts::of(how, how_es),
         minutes: figure(r, minutes)?,
         basis: o.basis,
         sources: o.sources,
@@ -148,9 +148,9 @@ fn disorders(text: &str, index: &SourceIndex, flaws: &mut Vec<Flaw>) -> Vec<Diso
 }
 
 fn disorder(r: &mut Reader<'_>, cells: [&str; 25], index: &SourceIndex) -> Option<DisorderRow> {
-    let pair = |at: usize| texts(cells[at], cells[at + 1]);
+    let pair = |at: usize| Texts::of(cells[at], cells[at + 1]);
     let o = index.origin(r, cells[24])?;
-    let family = word(r, &Family::ALL, cells[3])?;
+    let family = r.word(&Family::ALL, cells[3])?;
     let hosts = list(cells[7])
         .iter()
         .filter_map(|cell| host(r, cell))
@@ -158,7 +158,7 @@ fn disorder(r: &mut Reader<'_>, cells: [&str; 25], index: &SourceIndex) -> Optio
     let spread = list(cells[8]);
     let hold = match cells[15] {
         "" => None,
-        code => Some(word(r, &HoldKind::ALL, code)?),
+        code => Some(r.word(&HoldKind::ALL, code)?),
     };
     Some(DisorderRow {
         key: cells[0].to_owned(),
@@ -169,12 +169,12 @@ fn disorder(r: &mut Reader<'_>, cells: [&str; 25], index: &SourceIndex) -> Optio
         hosts,
         spread: spread
             .iter()
-            .filter_map(|cell| word(r, &Spread::ALL, cell))
+            .filter_map(|cell| r.word(&Spread::ALL, cell))
             .collect(),
         latency: days(r, cells[9], cells[10]),
         decline: days(r, cells[11], cells[12]),
         common: figure(r, cells[13])?,
-        course: word(r, &Course::ALL, cells[14])?,
+        course: r.word(&Course::ALL, cells[14])?,
         hold,
         confirm: pair(16),
         sample: pair(18),
@@ -193,7 +193,7 @@ fn links(text: &str, index: &SourceIndex, flaws: &mut Vec<Flaw>) -> Vec<SignLink
         let Some(o) = index.origin(r, sources) else {
             return;
         };
-        if let Some(strength) = word(r, &Strength::ALL, strength) {
+        if let Some(strength) = r.word(&Strength::ALL, strength) {
             rows.push(SignLink {
                 disorder: disorder.to_owned(),
                 sign: sign.to_owned(),
@@ -217,7 +217,7 @@ fn weights(text: &str, index: &SourceIndex, flaws: &mut Vec<Flaw>) -> Vec<Weight
             rows.push(WeightRow {
                 key: key.to_owned(),
                 value,
-                text: texts(text, text_es),
+                text: Texts::of(text, text_es),
                 basis: o.basis,
                 sources: o.sources,
             });
@@ -230,7 +230,7 @@ fn disagreements(text: &str, index: &SourceIndex, flaws: &mut Vec<Flaw>) -> Vec<
     let mut rows = Vec::new();
     let (table, header) = ("disagreements.csv", headers::DISAGREEMENTS);
     each_row(text, table, header, flaws, |r, cells: [&str; 12]| {
-        let pair = |at: usize| texts(cells[at], cells[at + 1]);
+        let pair = |at: usize| Texts::of(cells[at], cells[at + 1]);
         let mut side =
             |at: usize| -> Option<Vec<SourceKey>> { index.origin(r, cells[at]).map(|o| o.sources) };
         if let (Some(one_sources), Some(other_sources)) = (side(6), side(9)) {
@@ -254,7 +254,7 @@ fn host(r: &mut Reader<'_>, cell: &str) -> Option<Host> {
     let (name, kind) = cell.rsplit_once(':').unwrap_or((cell, ""));
     Some(Host {
         name: name.to_owned(),
-        kind: word(r, &HostKind::ALL, kind)?,
+        kind: r.word(&HostKind::ALL, kind)?,
     })
 }
 
@@ -276,17 +276,4 @@ fn day(r: &mut Reader<'_>, cell: &str) -> Option<u32> {
 /// A number that must be there.
 fn figure(r: &mut Reader<'_>, cell: &str) -> Option<f64> {
     r.or_flaw(super::rows::number(cell), "not-a-number", cell)
-}
-
-/// The value of a word of the file.
-fn word<T: Copy>(r: &mut Reader<'_>, all: &[(T, &str)], cell: &str) -> Option<T> {
-    let known = all.iter().find(|(_, word)| *word == cell);
-    r.or_flaw(known.map(|(value, _)| *value), "not-a-word", cell)
-}
-
-fn texts(en: &str, es: &str) -> Texts {
-    Texts {
-        en: en.to_owned(),
-        es: es.to_owned(),
-    }
 }

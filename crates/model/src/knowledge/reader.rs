@@ -41,6 +41,12 @@ impl Reader<'_> {
         value
     }
 
+    /// What a word of the file stands for.
+    pub fn word<T: Copy>(&mut self, all: &[(T, &str)], cell: &str) -> Option<T> {
+        let known = all.iter().find(|(_, word)| *word == cell);
+        self.or_flaw(known.map(|(value, _)| *value), "not-a-word", cell)
+    }
+
     /// A number; empty and `unknown` are nothing.
     pub fn number(&mut self, cell: &str) -> Option<f64> {
         if cell.is_empty() || cell == "unknown" {
