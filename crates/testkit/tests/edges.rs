@@ -4,18 +4,27 @@ use cargo_metadata::{DependencyKind, MetadataCommand, Package};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Crate, and the workspace crates it may use in what it ships.
-const MAY_USE: [(&str, &[&str]); 11] = [
+const MAY_USE: [(&str, &[&str]); 12] = [
     ("model", &[]),
     ("crown", &["model"]),
     ("care", &["model", "crown"]),
     ("trace", &["model"]),
+    ("rounds", &["model", "crown", "care"]),
     ("ledger", &["model"]),
     ("ledger-sqlite", &["model", "ledger"]),
-    ("desk", &["model", "crown", "care", "trace", "ledger"]),
-    ("paper", &["model", "crown", "care", "trace", "desk"]),
+    (
+        "desk",
+        &["model", "crown", "care", "trace", "rounds", "ledger"],
+    ),
+    (
+        "paper",
+        &["model", "crown", "care", "trace", "rounds", "desk"],
+    ),
     (
         "web",
-        &["model", "crown", "care", "trace", "ledger", "desk", "paper"],
+        &[
+            "model", "crown", "care", "trace", "rounds", "ledger", "desk", "paper",
+        ],
     ),
     (
         "cli",
@@ -24,6 +33,7 @@ const MAY_USE: [(&str, &[&str]); 11] = [
             "crown",
             "care",
             "trace",
+            "rounds",
             "ledger",
             "ledger-sqlite",
             "desk",
@@ -35,7 +45,7 @@ const MAY_USE: [(&str, &[&str]); 11] = [
 ];
 
 /// Crates from outside that a pure crate may use: none of them does IO, tells time or draws lots by itself.
-const PURE: [&str; 4] = ["model", "crown", "care", "trace"];
+const PURE: [&str; 5] = ["model", "crown", "care", "trace", "rounds"];
 const PURE_MAY_USE: [&str; 6] = ["csv", "jiff", "libm", "sobol_burley", "strsim", "uuid"];
 
 fn packages() -> BTreeMap<String, Package> {

@@ -1,0 +1,1 @@
+//! What a visit takes: minutes, debris, money; and what logged times teach.

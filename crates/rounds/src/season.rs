@@ -1,0 +1,1 @@
+//! When to come back: visit days of one site over a season.

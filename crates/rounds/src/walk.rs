@@ -1,0 +1,1 @@
+//! In which order to take the palms of one site.
