@@ -43,6 +43,17 @@ pub struct Measure {
 /// Thin enough to belong together, never a line's end between number and unit.
 const NBSP: char = '\u{a0}';
 
+/// US liquid gallon, cubic yard, square foot and avoirdupois pound (NIST Handbook 44, appendix C; from memory).
+const LITRES_PER_GALLON: f64 = 3.785_411_784;
+const CUBIC_METRES_PER_YARD: f64 = 0.764_554_857_984;
+const SQUARE_METRES_PER_FOOT: f64 = 0.092_903_04;
+const KILOGRAMS_PER_POUND: f64 = 0.453_592_37;
+
+/// One decimal below ten, none above.
+fn few(value: f64) -> usize {
+    usize::from(value.abs() < 10.0)
+}
+
 impl Measure {
     /// A reader's measure.
     pub fn new(units: Units, words: Words) -> Measure {
@@ -149,6 +160,54 @@ impl Measure {
         match self.units {
             Units::Metric => self.with_unit(celsius, 0, "°C"),
             Units::UsCustomary => self.with_unit(celsius * 1.8 + 32.0, 0, "°F"),
+        }
+    }
+
+    /// An amount of water given in litres: litres or US gallons.
+    pub fn litres(&self, litres: f64) -> String {
+        match self.units {
+            Units::Metric => self.with_unit(litres, few(litres), "L"),
+            Units::UsCustomary => {
+                let gallons = litres / LITRES_PER_GALLON;
+                self.with_unit(gallons, few(gallons), "gal")
+            }
+        }
+    }
+
+    /// A mass given in kilograms: kilograms (grams below one) or pounds (ounces below one).
+    pub fn mass(&self, kilograms: f64) -> String {
+        let (value, unit) = match self.units {
+            Units::Metric if kilograms.abs() < 1.0 => {
+                return self.with_unit(kilograms * 1000.0, 0, "g");
+            }
+            Units::Metric => (kilograms, "kg"),
+            Units::UsCustomary => match kilograms / KILOGRAMS_PER_POUND {
+                pounds if pounds.abs() < 1.0 => (pounds * 16.0, "oz"),
+                pounds => (pounds, "lb"),
+            },
+        };
+        self.with_unit(value, few(value), unit)
+    }
+
+    /// A volume given in cubic metres: cubic metres or cubic yards.
+    pub fn bulk(&self, cubic_metres: f64) -> String {
+        match self.units {
+            Units::Metric => self.with_unit(cubic_metres, few(cubic_metres), "m³"),
+            Units::UsCustomary => {
+                let yards = cubic_metres / CUBIC_METRES_PER_YARD;
+                self.with_unit(yards, few(yards), "yd³")
+            }
+        }
+    }
+
+    /// An area given in square metres: square metres or square feet.
+    pub fn area(&self, square_metres: f64) -> String {
+        match self.units {
+            Units::Metric => self.with_unit(square_metres, few(square_metres), "m²"),
+            Units::UsCustomary => {
+                let feet = square_metres / SQUARE_METRES_PER_FOOT;
+                self.with_unit(feet, few(feet), "ft²")
+            }
         }
     }
 

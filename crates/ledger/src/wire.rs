@@ -8,6 +8,8 @@
 mod blade;
 mod body;
 mod line;
+mod tending;
+mod work;
 
 pub use line::BadLine;
 

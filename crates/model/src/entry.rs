@@ -3,6 +3,8 @@
 use crate::blade::{Bath, Blade, BladeId, Cleaning, CutMade};
 use crate::day::{Day, Moment};
 use crate::palm::{Inspection, Palm, PalmId};
+use crate::tending::{OwnerLink, Tending};
+use crate::work::{CrewWords, Prices, RoundNote, RoundPlan, Site, WeatherDay};
 use uuid::Uuid;
 
 /// Identity of an entry: a UUID v7 made where the entry was written, so that sending it twice does nothing.
@@ -113,6 +115,32 @@ pub enum Body {
     BathMixed(Bath),
     /// One blade was cleaned; the entry's `at` is the end of the cleaning.
     Cleaned(Cleaning),
+    /// Something was done for a palm: moved, watered, fed.
+    Tended {
+        /// Which palm.
+        palm: PalmId,
+        /// What was done.
+        what: Tending,
+    },
+    /// A private link to a palm's sheet was given to its owner; [`Body::Withdrawn`] revokes it.
+    LinkGiven {
+        /// Which palm.
+        palm: PalmId,
+        /// The link.
+        link: OwnerLink,
+    },
+    /// A site is like this from then on.
+    SiteDescribed(Site),
+    /// A crew is like this from then on.
+    CrewDescribed(CrewWords),
+    /// The price list and the keeper's own figures are these from then on.
+    PricesSet(Prices),
+    /// The weather of a day at a site.
+    WeatherNoted(WeatherDay),
+    /// A round was planned; its id is this entry's id. [`Body::Withdrawn`] calls it off.
+    RoundPlanned(RoundPlan),
+    /// Something happened on a round.
+    RoundNoted(RoundNote),
     /// The entry named in `replaces` is taken back; nothing stands in for it, nor for what it had corrected.
     Withdrawn {
         /// Why.
@@ -145,7 +173,10 @@ impl Body {
             | Body::Inspected { palm, .. }
             | Body::HoldSet { palm, .. }
             | Body::Noted { palm, .. }
+            | Body::Tended { palm, .. }
+            | Body::LinkGiven { palm, .. }
             | Body::CutMade(CutMade { palm, .. }) => Some(*palm),
+            Body::RoundNoted(note) => note.palm(),
             Body::PalmRegistered(_)
             | Body::BladeRegistered(_)
             | Body::BladeChanged { .. }
@@ -155,6 +186,11 @@ impl Body {
             | Body::BathMixed(_)
             | Body::Cleaned(_)
             | Body::HoldLifted { .. }
+            | Body::SiteDescribed(_)
+            | Body::CrewDescribed(_)
+            | Body::PricesSet(_)
+            | Body::WeatherNoted(_)
+            | Body::RoundPlanned(_)
             | Body::Withdrawn { .. }
             | Body::Unknown { .. } => None,
         }

@@ -13,7 +13,9 @@ pub mod palm;
 pub mod sourced;
 pub mod species;
 pub mod state;
+pub mod tending;
 pub mod units;
+pub mod work;
 
 pub use blade::{Bath, Blade, BladeId, BladeKind, Cleaning, CutMade, TakenOff};
 pub use climate::Climate;
@@ -25,4 +27,9 @@ pub use palm::{Inspection, Palm, PalmId, Removed, Spear};
 pub use sourced::{Basis, SourceKey, Sourced};
 pub use species::Species;
 pub use state::{PalmRecord, State};
+pub use tending::{Feeding, LeavesAtMove, Move, OwnerLink, Tending, Watering};
 pub use units::{Clock, Metres, Position};
+pub use work::{
+    Closed, CrewWords, Hours, NoFeeding, Prices, RoundNote, RoundPlan, RoundStep, RoundStop, Site,
+    WeatherDay,
+};

@@ -10,6 +10,8 @@
 //! - **Looks.** One inspection per stem and day; the one written last counts, the others are findings.
 //! - **Blades.** A blade's touches (cuts, cleanings, lendings, returns) stand in the order of time; a row written twice
 //!   counts once. A cut stands with its palm, too.
+//! - **Work.** Of the words on a site, a crew or the prices the latest hold, whole; of the weather of a day the latest,
+//!   too. A move brings the palm's day of moving up to date. A round keeps its name when it is planned anew.
 //! - **Bad data** (a palm nobody registered, a tag used twice, a hold nobody set) is a [`Noticed`] finding, and heals by
 //!   itself when the missing entry arrives.
 
@@ -20,9 +22,12 @@ mod fold;
 mod palm_fold;
 mod tags;
 mod threads;
+mod work_fold;
+mod work_record;
 
 pub use blade_record::{BathRecord, BladeRecord, BladeTouch, Lent, PalmCut, Touch};
 pub use fold::Fold;
+pub use work_record::{LinkRecord, Outcome, RoundRecord, Tended, Work};
 
 use crate::blade::BladeId;
 use crate::day::{Day, Moment};
@@ -69,6 +74,10 @@ pub struct PalmRecord {
     pub holds: Vec<Hold>,
     /// Cuts in the order of time, each with its blade; a row written twice counts once.
     pub cuts: Vec<PalmCut>,
+    /// Moves, waterings and feedings in the order of time; a row written twice counts once.
+    pub tended: Vec<Tended>,
+    /// Links given to the owner and not revoked, oldest first; whether one still works depends on the day.
+    pub links: Vec<LinkRecord>,
     /// Notes, oldest first.
     pub notes: Vec<(Moment, String)>,
     /// Why it left the register, if it did.
@@ -124,6 +133,8 @@ pub struct State {
     pub blades: BTreeMap<BladeId, Arc<BladeRecord>>,
     /// Baths by the entry that mixed them (the first one, if it was corrected since).
     pub baths: BTreeMap<EntryId, Arc<BathRecord>>,
+    /// Sites, crews, prices, weather and rounds.
+    pub work: Arc<Work>,
     tags: Arc<BTreeMap<String, PalmId>>,
     blade_tags: Arc<BTreeMap<String, BladeId>>,
     noticed: Arc<Vec<Noticed>>,

@@ -30,6 +30,23 @@ tag-doubled = Two palms carry the tag “{ $tag }”. The one registered first k
 entry-not-understood = An entry of the kind “{ $kind }” comes from a newer version of Spearleaf. It is kept but has no effect here.
 corrections-in-circle = Some entries correct each other in a circle; none of them counts.
 
+## Tending, sites, crews, rounds
+
+planted-before-dug = { $tag }: planted before it was dug on { $date }. Check the two days.
+link-malformed = The link’s secret is not a hash. Give a new link.
+site-nameless = A site needs a name without blanks around it: “{ $site }”.
+site-figure = { $site }: a figure cannot be. Hours lie within a day and end after they begin, closed days end after they begin, a line has at most 1,200 kV, counts are below 1,000.
+site-tidy-beyond-limit = { $site }: the count worth a visit is above the limit. Make the limit the larger one.
+crew-nameless = A crew needs a name without blanks around it: “{ $crew }”.
+crew-figure = { $crew }: a figure cannot be. Hours lie within a day and end after they begin; people are 1 to 1,000; the room for debris is 0 to 1,000 m³.
+prices-currency = “{ $currency }”: a currency has three capital letters (ISO 4217), at most four digits after the point, and a tax of 0 to 100 percent.
+prices-figure = { $key }: prices and figures are not below zero.
+weather-figure = { $date }: a figure of the weather cannot be, or the lowest temperature is above the highest. Check the units: °C, %, m/s, MJ/m², hours, mm.
+round-palm-twice = { $tag } stands on the round twice. Take it out once.
+round-figure = The round of { $date }: times lie within two days of its midnight, and a palm takes at most a day.
+round-unknown = There is no such round. Plan it first.
+skipped-without-reason = { $tag }: say why it was left out.
+
 ## Blades
 
 blade-tag-taken = The tag “{ $tag }” is on another blade already. Give this blade a tag of its own, or take the other one out of service first.

@@ -30,6 +30,23 @@ tag-doubled = Dos palmas llevan la etiqueta «{ $tag }». La conserva la que se 
 entry-not-understood = Un asiento del tipo «{ $kind }» viene de una versión más nueva de Spearleaf. Se conserva, pero aquí no tiene efecto.
 corrections-in-circle = Algunos asientos se corrigen unos a otros en círculo; ninguno vale.
 
+## Cuidados, lugares, cuadrillas, rondas
+
+planted-before-dug = { $tag }: plantada antes de arrancarla el { $date }. Revise las dos fechas.
+link-malformed = El secreto del enlace no es un resumen válido. Entregue un enlace nuevo.
+site-nameless = Un lugar necesita un nombre sin espacios alrededor: «{ $site }».
+site-figure = { $site }: hay un dato imposible. Las horas caben en un día y acaban después de empezar, los días cerrados también, una línea tiene como mucho 1200 kV y los recuentos son menores de 1000.
+site-tidy-beyond-limit = { $site }: el número que merece una visita supera el límite. Haga mayor el límite.
+crew-nameless = Una cuadrilla necesita un nombre sin espacios alrededor: «{ $crew }».
+crew-figure = { $crew }: hay un dato imposible. Las horas caben en un día y acaban después de empezar; las personas son de 1 a 1000; el espacio para restos, de 0 a 1000 m³.
+prices-currency = «{ $currency }»: una moneda tiene tres mayúsculas (ISO 4217), como mucho cuatro cifras decimales y un impuesto del 0 al 100 por ciento.
+prices-figure = { $key }: los precios y los datos no son menores que cero.
+weather-figure = { $date }: hay un dato del tiempo imposible, o la temperatura mínima supera la máxima. Revise las unidades: °C, %, m/s, MJ/m², horas, mm.
+round-palm-twice = { $tag } está dos veces en la ronda. Quítela una vez.
+round-figure = La ronda del { $date }: las horas caen dentro de dos días desde su medianoche, y una palma lleva como mucho un día.
+round-unknown = No hay tal ronda. Planifíquela antes.
+skipped-without-reason = { $tag }: diga por qué se omitió.
+
 ## Hojas de corte
 
 blade-tag-taken = La etiqueta «{ $tag }» ya la lleva otra hoja de corte. Dele a esta una etiqueta propia, o ponga primero la otra fuera de servicio.

@@ -4,6 +4,7 @@
 //! asked by forms and imports, where a person can answer them.
 
 mod blade;
+mod work;
 
 use super::Note;
 use model::state::Fold;
@@ -37,6 +38,7 @@ enum Kind {
     Blade,
     Bath,
     Hold,
+    Round,
     Other,
 }
 
@@ -114,6 +116,14 @@ impl<'a> Check<'a> {
             | Body::CutMade(_)
             | Body::BathMixed(_)
             | Body::Cleaned(_) => self.blade(id, note, &mut wrong),
+            Body::Tended { .. }
+            | Body::LinkGiven { .. }
+            | Body::SiteDescribed(_)
+            | Body::CrewDescribed(_)
+            | Body::PricesSet(_)
+            | Body::WeatherNoted(_)
+            | Body::RoundPlanned(_)
+            | Body::RoundNoted(_) => self.work(note, &mut wrong),
             Body::Withdrawn { .. } | Body::Unknown { .. } => {}
         }
         self.batch.insert(id, kind(&note.body));
@@ -200,6 +210,7 @@ fn kind(body: &Body) -> Kind {
         Body::HoldSet { .. } => Kind::Hold,
         Body::BladeRegistered(_) => Kind::Blade,
         Body::BathMixed(_) => Kind::Bath,
+        Body::RoundPlanned(_) => Kind::Round,
         _ => Kind::Other,
     }
 }

@@ -2,7 +2,9 @@
 
 use super::blades::said_in;
 use super::said::Speaker;
-use model::{Body, Cleaning, CutMade, Day, Entry, EntryId, Inspection};
+use model::{
+    Body, Cleaning, CutMade, Day, Entry, EntryId, Feeding, Inspection, Move, RoundStep, Tending,
+};
 use std::collections::BTreeSet;
 
 /// One entry in words.
@@ -104,12 +106,65 @@ fn said(speaker: &Speaker, body: &Body) -> (String, String) {
             speaker.say("history-cleaned"),
             how_cleaned(speaker, cleaning),
         ),
+        Body::Tended { what, .. } => match what {
+            Tending::Moved(moved) => (speaker.say("history-moved"), how_moved(speaker, moved)),
+            Tending::Watered(water) => {
+                let litres = water.litres.map(|l| speaker.measure.litres(l));
+                let parts = [litres, Some(water.notes.clone())];
+                (speaker.say("history-watered"), joined(parts))
+            }
+            Tending::Fed(fed) => (speaker.say("history-fed"), how_fed(speaker, fed)),
+        },
+        Body::LinkGiven { link, .. } => plain("history-link-given", &link.owner),
+        Body::SiteDescribed(site) => plain("history-site", &site.name),
+        Body::CrewDescribed(crew) => plain("history-crew", &crew.name),
+        Body::PricesSet(_) => plain("history-prices", ""),
+        Body::WeatherNoted(day) => plain("history-weather", &day.site),
+        Body::RoundPlanned(plan) => plain("history-round-planned", &plan.crew),
+        Body::RoundNoted(note) => match &note.step {
+            RoundStep::Started => plain("history-round-started", ""),
+            RoundStep::Done { note, .. } => plain("history-round-done", note),
+            RoundStep::Skipped { why, .. } => plain("history-round-skipped", why),
+            RoundStep::Finished => plain("history-round-finished", ""),
+        },
         Body::Withdrawn { why } => plain("history-withdrawn", why),
         Body::Unknown { kind, .. } => (
             speaker.text("history-unknown", &[("kind", kind.clone().into())]),
             String::new(),
         ),
     }
+}
+
+/// From where and since when a palm was moved; only what was noted.
+fn how_moved(speaker: &Speaker, moved: &Move) -> String {
+    let date =
+        |code: &str, day: Day| speaker.text(code, &[("date", speaker.measure.date(day).into())]);
+    joined([
+        Some(date("history-moved-dug", moved.dug_on)),
+        moved
+            .planted_on
+            .map(|day| date("history-moved-planted", day)),
+        Some(moved.from.clone()),
+        moved
+            .leaves
+            .map(|leaves| speaker.say(&format!("history-leaves-{}", leaves.word()))),
+        Some(moved.notes.clone()),
+    ])
+}
+
+/// What a palm was fed; only what was noted.
+fn how_fed(speaker: &Speaker, fed: &Feeding) -> String {
+    joined([
+        Some(fed.product.clone()),
+        fed.grams.map(|grams| speaker.measure.mass(grams / 1000.0)),
+        Some(fed.notes.clone()),
+    ])
+}
+
+/// Parts that say something, with commas between.
+fn joined<const N: usize>(parts: [Option<String>; N]) -> String {
+    let said = parts.into_iter().flatten().filter(|part| !part.is_empty());
+    said.collect::<Vec<_>>().join(", ")
 }
 
 /// The words of a hold's reason; a reason without words is shown as it was written.
@@ -138,7 +193,7 @@ pub fn taken_off(speaker: &Speaker, cut: &CutMade) -> String {
         despite,
         words(&cut.notes),
     ];
-    parts.into_iter().flatten().collect::<Vec<_>>().join(", ")
+    joined(parts)
 }
 
 /// With what and how long a blade was cleaned; only what was noted.
@@ -160,7 +215,7 @@ pub fn how_cleaned(speaker: &Speaker, cleaning: &Cleaning) -> String {
         brushed,
         words(cleaning.by.clone()),
     ];
-    parts.into_iter().flatten().collect::<Vec<_>>().join(", ")
+    joined(parts)
 }
 
 /// The name of an agent of the table; any other as the keeper wrote it.

@@ -6,9 +6,11 @@ use super::blade::{
     BathV1, BladeChangedV1, BladeLentV1, BladeRetiredV1, BladeReturnedV1, BladeV1, CleaningV1,
     CutV1,
 };
+use super::tending::{FedV1, LinkGivenV1, MovedV1, WateredV1};
+use super::work::{CrewV1, PricesV1, RoundNotedV1, RoundPlannedV1, SiteV1, WeatherV1};
 use model::{
     BladeId, Body, Clock, Day, EntryId, Inspection, Metres, Moment, Palm, PalmId, Position,
-    Removed, Spear,
+    Removed, Spear, Tending,
 };
 use serde::{Deserialize, Serialize, de::DeserializeOwned};
 use std::collections::BTreeMap;
@@ -115,6 +117,18 @@ pub(super) fn encode(body: &Body) -> (String, u32, String) {
         Body::CutMade(cut) => known("cut", json(&CutV1::of(cut))),
         Body::BathMixed(bath) => known("bath-mixed", json(&BathV1::of(bath))),
         Body::Cleaned(cleaning) => known("cleaning", json(&CleaningV1::of(cleaning))),
+        Body::Tended { palm, what } => match what {
+            Tending::Moved(moved) => known("moved", json(&MovedV1::of(*palm, moved))),
+            Tending::Watered(water) => known("watered", json(&WateredV1::of(*palm, water))),
+            Tending::Fed(fed) => known("fed", json(&FedV1::of(*palm, fed))),
+        },
+        Body::LinkGiven { palm, link } => known("link-given", json(&LinkGivenV1::of(*palm, link))),
+        Body::SiteDescribed(site) => known("site-described", json(&SiteV1::of(site))),
+        Body::CrewDescribed(crew) => known("crew-described", json(&CrewV1::of(crew))),
+        Body::PricesSet(prices) => known("prices-set", json(&PricesV1::of(prices))),
+        Body::WeatherNoted(day) => known("weather-noted", json(&WeatherV1::of(day))),
+        Body::RoundPlanned(plan) => known("round-planned", json(&RoundPlannedV1::of(plan))),
+        Body::RoundNoted(note) => known("round-noted", json(&RoundNotedV1::of(note))),
         Body::Withdrawn { why } => known("withdrawn", json(&WithdrawnV1 { why: why.clone() })),
         Body::Unknown {
             kind,
@@ -227,6 +241,22 @@ fn blade_v1(kind: &str, json: &str) -> Option<Body> {
         "cut" => Body::CutMade(parse::<CutV1>(json)?.cut()?),
         "bath-mixed" => Body::BathMixed(parse::<BathV1>(json)?.bath()),
         "cleaning" => Body::Cleaned(parse::<CleaningV1>(json)?.cleaning()),
+        _ => return work_v1(kind, json),
+    })
+}
+
+fn work_v1(kind: &str, json: &str) -> Option<Body> {
+    Some(match kind {
+        "moved" => parse::<MovedV1>(json)?.body()?,
+        "watered" => parse::<WateredV1>(json)?.body(),
+        "fed" => parse::<FedV1>(json)?.body(),
+        "link-given" => parse::<LinkGivenV1>(json)?.body()?,
+        "site-described" => Body::SiteDescribed(parse::<SiteV1>(json)?.site()?),
+        "crew-described" => Body::CrewDescribed(parse::<CrewV1>(json)?.crew()),
+        "prices-set" => Body::PricesSet(parse::<PricesV1>(json)?.prices()),
+        "weather-noted" => Body::WeatherNoted(parse::<WeatherV1>(json)?.weather()?),
+        "round-planned" => Body::RoundPlanned(parse::<RoundPlannedV1>(json)?.plan()?),
+        "round-noted" => Body::RoundNoted(parse::<RoundNotedV1>(json)?.note()?),
         _ => return None,
     })
 }
@@ -257,11 +287,11 @@ fn text(day: Day) -> String {
 }
 
 /// `None` stays `None`; text that is no day makes the whole body not understood.
-fn day(text: Option<String>) -> Option<Option<Day>> {
+pub(super) fn parse_day(text: Option<String>) -> Option<Option<Day>> {
     text.map_or(Some(None), |t| Day::parse(&t).map(Some))
 }
 
-/// As [`day`], of a moment (RFC 3339).
+/// As [`parse_day`], of a moment (RFC 3339).
 pub(super) fn parse_moment(text: Option<String>) -> Option<Option<Moment>> {
     text.map_or(Some(None), |t| Moment::parse(&t).map(Some))
 }
@@ -327,9 +357,9 @@ impl PalmV1 {
             species: self.species,
             site: self.site,
             stems: self.stems,
-            planted_on: day(self.planted_on)?,
-            moved_on: day(self.moved_on)?,
-            last_cleaned_on: day(self.last_cleaned_on)?,
+            planted_on: parse_day(self.planted_on)?,
+            moved_on: parse_day(self.moved_on)?,
+            last_cleaned_on: parse_day(self.last_cleaned_on)?,
             trunk_height: self.trunk_height_m.map(Metres),
             position: self.position.map(|(lat, lon)| Position { lat, lon }),
             over: self.over,

@@ -4,6 +4,8 @@ use crate::blade::{Bath, Blade, BladeId, Cleaning, CutMade};
 use crate::day::{Day, Moment};
 use crate::entry::{Body, Entry, EntryId};
 use crate::palm::{Inspection, Palm, PalmId};
+use crate::tending::{OwnerLink, Tending};
+use crate::work::{CrewWords, Prices, RoundNote, RoundPlan, Site, WeatherDay};
 use std::sync::Arc;
 
 /// An entry without what the state does not need (who, on which device), its large parts on the heap.
@@ -34,6 +36,14 @@ pub(super) enum What {
     BathMixed(Box<Bath>),
     /// Shared with the record of the blade.
     Cleaned(Arc<Cleaning>),
+    Tended(PalmId, Box<Tending>),
+    LinkGiven(PalmId, Box<OwnerLink>),
+    Site(Box<Site>),
+    Crew(Box<CrewWords>),
+    Prices(Box<Prices>),
+    Weather(Box<WeatherDay>),
+    RoundPlanned(Box<RoundPlan>),
+    RoundNoted(Box<RoundNote>),
     Withdrawn,
     NotUnderstood {
         kind: Box<str>,
@@ -90,6 +100,14 @@ impl What {
             Body::CutMade(cut) => What::Cut(Arc::new(cut)),
             Body::BathMixed(bath) => What::BathMixed(Box::new(bath)),
             Body::Cleaned(cleaning) => What::Cleaned(Arc::new(cleaning)),
+            Body::Tended { palm, what } => What::Tended(palm, Box::new(what)),
+            Body::LinkGiven { palm, link } => What::LinkGiven(palm, Box::new(link)),
+            Body::SiteDescribed(site) => What::Site(Box::new(site)),
+            Body::CrewDescribed(crew) => What::Crew(Box::new(crew)),
+            Body::PricesSet(prices) => What::Prices(Box::new(prices)),
+            Body::WeatherNoted(day) => What::Weather(Box::new(day)),
+            Body::RoundPlanned(plan) => What::RoundPlanned(Box::new(plan)),
+            Body::RoundNoted(note) => What::RoundNoted(Box::new(note)),
             Body::Withdrawn { .. } => What::Withdrawn,
             Body::Unknown { kind, .. } => What::NotUnderstood { kind: kind.into() },
         }

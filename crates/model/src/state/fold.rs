@@ -5,6 +5,7 @@ use super::fact::{Fact, What};
 use super::palm_fold::fold_palm;
 use super::tags::Carriers;
 use super::threads::{Threads, Touched};
+use super::work_fold::fold_topic;
 use super::{Noticed, PalmRecord, State};
 use crate::blade::BladeId;
 use crate::entry::{Entry, EntryId};
@@ -47,6 +48,7 @@ impl Fold {
         }
         news |= self.settle_tags(tags);
         news |= self.fold_blades(&touched);
+        self.fold_work(&touched);
         for thread in touched.threads {
             news |= self.fold_thread(thread);
             let lifts: Vec<EntryId> = self.threads.lifts(thread).collect();
@@ -114,6 +116,12 @@ impl Fold {
     pub fn mixes_bath(&self, id: EntryId) -> bool {
         self.threads
             .began_as(id, |what| matches!(what, What::BathMixed(_)))
+    }
+
+    /// Whether the thread of an entry began as the plan of a round.
+    pub fn plans_round(&self, id: EntryId) -> bool {
+        self.threads
+            .began_as(id, |what| matches!(what, What::RoundPlanned(_)))
     }
 
     /// Whether the thread of an entry began as a hold.
@@ -218,6 +226,18 @@ impl Fold {
             }
         }
         news
+    }
+
+    /// Folds sites, crews, prices, weather and rounds anew.
+    fn fold_work(&mut self, touched: &Touched) {
+        if touched.topics.is_empty() {
+            return;
+        }
+        let work = &mut Arc::make_mut(&mut self.state).work;
+        let work = Arc::make_mut(work);
+        for topic in &touched.topics {
+            fold_topic(&self.threads, topic, work);
+        }
     }
 
     /// Looks at a thread by itself; whether findings changed.

@@ -3,11 +3,12 @@
 use super::blade_fold::named;
 use super::fact::{HoldWords, Line, Order, What};
 use super::threads::Threads;
-use super::{Hold, Noticed, PalmCut, PalmRecord};
+use super::{Hold, LinkRecord, Noticed, PalmCut, PalmRecord, Tended};
 use crate::day::Day;
 use crate::entry::EntryId;
 use crate::finding::{Arg, Finding, Severity};
 use crate::palm::{Inspection, Palm, PalmId};
+use crate::tending::Tending;
 use std::collections::BTreeMap;
 
 /// The record of a palm, if it is registered, the moment of its registration, and what is wrong with its entries.
@@ -32,6 +33,8 @@ pub(super) fn fold_palm(
     look(&mut record, &lines, &mut noticed);
     record.holds = holds(threads, &lines);
     cuts(threads, &mut record, &lines, &mut noticed);
+    tended(&mut record, &lines);
+    record.links = links(&lines);
     record.entries = history(threads, palm);
     (Some((record, order)), noticed)
 }
@@ -44,6 +47,8 @@ fn blank(id: PalmId, palm: Palm, order: Order) -> PalmRecord {
         inspection_entries: Vec::new(),
         holds: Vec::new(),
         cuts: Vec::new(),
+        tended: Vec::new(),
+        links: Vec::new(),
         notes: Vec::new(),
         removed: None,
         registered: order.0,
@@ -166,6 +171,39 @@ fn cuts(threads: &Threads, record: &mut PalmRecord, lines: &[Line], noticed: &mu
         record.cuts.push(PalmCut { at, entry, cut });
     }
     record.cuts.shrink_to_fit();
+}
+
+/// Moves, waterings and feedings in the order of time. The latest move is the palm's day of moving, unless the
+/// description knows of a later one.
+fn tended(record: &mut PalmRecord, lines: &[Line]) {
+    for line in lines {
+        let What::Tended(_, what) = &line.fact.what else {
+            continue;
+        };
+        let (at, entry, what) = (line.fact.at, line.id, (**what).clone());
+        let is_there = |other: &Tended| other.at == at && other.what == what;
+        if record.tended.iter().rev().any(is_there) {
+            continue;
+        }
+        if let Tending::Moved(moved) = &what {
+            let palm = &mut record.palm;
+            palm.moved_on = palm.moved_on.max(Some(moved.dug_on));
+            palm.planted_on = palm.planted_on.max(moved.planted_on);
+        }
+        record.tended.push(Tended { at, entry, what });
+    }
+}
+
+fn links(lines: &[Line]) -> Vec<LinkRecord> {
+    let link = |line: &Line| match &line.fact.what {
+        What::LinkGiven(_, link) => Some(LinkRecord {
+            entry: line.id,
+            given: line.fact.at,
+            link: (**link).clone(),
+        }),
+        _ => None,
+    };
+    lines.iter().filter_map(link).collect()
 }
 
 /// Every entry that speaks of a palm: corrected and withdrawn ones, and the liftings of its holds.

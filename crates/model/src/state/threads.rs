@@ -1,18 +1,22 @@
 //! Entries joined to threads of corrections, and threads to the palms, holds, blades and baths they speak of.
 
 use super::fact::{Fact, Line, Order, What};
+use super::work_fold::Topic;
 use crate::blade::BladeId;
 use crate::entry::{Entry, EntryId};
 use crate::palm::{Inspection, PalmId};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Where a thread takes effect: with a palm, a blade, both (a cut), a hold named by its thread, a bath likewise.
-#[derive(Clone, Copy, PartialEq, Eq, Default)]
+#[derive(Clone, PartialEq, Eq, Default)]
 pub(super) struct Places {
     pub palm: Option<PalmId>,
     pub hold: Option<EntryId>,
     pub blade: Option<BladeId>,
     pub bath: Option<EntryId>,
+    pub topic: Option<Topic>,
+    /// Palms that the plan of a round names.
+    pub stops: BTreeSet<PalmId>,
 }
 
 /// All facts, and how they hang together. Holds only what follows from the set of entries, never from their arrival.
@@ -24,6 +28,8 @@ pub(super) struct Threads {
     lifts: BTreeMap<EntryId, BTreeSet<EntryId>>,
     with_blade: BTreeMap<BladeId, BTreeSet<EntryId>>,
     in_bath: BTreeMap<EntryId, BTreeSet<EntryId>>,
+    on_topic: BTreeMap<Topic, BTreeSet<EntryId>>,
+    planned_at: BTreeMap<PalmId, BTreeSet<EntryId>>,
 }
 
 /// What an entry touched: to be folded anew.
@@ -32,6 +38,7 @@ pub(super) struct Touched {
     pub palms: BTreeSet<PalmId>,
     pub blades: BTreeSet<BladeId>,
     pub baths: BTreeSet<EntryId>,
+    pub topics: BTreeSet<Topic>,
     pub threads: BTreeSet<EntryId>,
 }
 
@@ -180,6 +187,22 @@ impl Threads {
                 places.blade = Some(self.blade_named(cleaning.blade));
                 places.bath = cleaning.bath.map(|bath| self.root(bath));
             }
+            What::Tended(palm, _) | What::LinkGiven(palm, _) => {
+                places.palm = Some(self.palm_named(*palm));
+            }
+            What::Site(site) => places.topic = Some(Topic::Site(site.name.as_str().into())),
+            What::Crew(crew) => places.topic = Some(Topic::Crew(crew.name.as_str().into())),
+            What::Prices(_) => places.topic = Some(Topic::Prices),
+            What::Weather(day) => places.topic = Some(Topic::Weather(day.site.as_str().into())),
+            What::RoundPlanned(plan) => {
+                places.topic = Some(Topic::Round(root));
+                let stops = plan.stops.iter().map(|stop| self.palm_named(stop.palm));
+                places.stops = stops.collect();
+            }
+            What::RoundNoted(note) => {
+                places.palm = note.palm().map(|palm| self.palm_named(palm));
+                places.topic = Some(Topic::Round(self.root(note.round)));
+            }
             What::Withdrawn | What::NotUnderstood { .. } => return None,
         }
         Some(places)
@@ -209,6 +232,12 @@ impl Threads {
         if let Some(bath) = places.bath {
             self.in_bath.entry(bath).or_default().insert(root);
         }
+        if let Some(topic) = places.topic {
+            self.on_topic.entry(topic).or_default().insert(root);
+        }
+        for palm in places.stops {
+            self.planned_at.entry(palm).or_default().insert(root);
+        }
         self.touch(root, touched);
     }
 
@@ -227,6 +256,12 @@ impl Threads {
         if let Some(bath) = places.bath {
             remove(&mut self.in_bath, bath, root);
         }
+        if let Some(topic) = places.topic {
+            remove(&mut self.on_topic, topic, root);
+        }
+        for palm in places.stops {
+            remove(&mut self.planned_at, palm, root);
+        }
     }
 
     /// Marks a thread and its places; for a lifting the palm of the hold, for a bath the blades cleaned in it.
@@ -236,6 +271,7 @@ impl Threads {
         touched.palms.extend(places.palm);
         touched.blades.extend(places.blade);
         touched.baths.extend(places.bath);
+        touched.topics.extend(places.topic);
         if let Some(hold) = places.hold.filter(|hold| *hold != root) {
             touched.threads.insert(hold);
             touched.palms.extend(self.places_of(hold).palm);
@@ -273,6 +309,22 @@ impl Threads {
             moved.extend(&inside);
             self.in_bath.entry(to).or_default().extend(inside);
         }
+        let stale = Topic::Round(from);
+        if let Some(noted) = self.on_topic.remove(&stale) {
+            touched.topics.extend([stale, Topic::Round(to)]);
+            moved.extend(&noted);
+            self.on_topic
+                .entry(Topic::Round(to))
+                .or_default()
+                .extend(noted);
+        }
+        if let Some(planned) = self.planned_at.remove(&PalmId(from.0)) {
+            moved.extend(&planned);
+            self.planned_at
+                .entry(PalmId(to.0))
+                .or_default()
+                .extend(planned);
+        }
         // A cut stands with its palm, too, and tells its name; so does a cleaning with its bath.
         for thread in moved {
             self.touch(thread, touched);
@@ -292,6 +344,11 @@ impl Threads {
     /// Threads that speak of a bath, named by its thread: its own, and what was cleaned in it.
     pub fn in_bath(&self, bath: EntryId) -> impl Iterator<Item = EntryId> {
         self.in_bath.get(&bath).into_iter().flatten().copied()
+    }
+
+    /// Threads that speak of a topic.
+    pub fn on_topic(&self, topic: &Topic) -> impl Iterator<Item = EntryId> {
+        self.on_topic.get(topic).into_iter().flatten().copied()
     }
 
     /// What stands of threads, in the order in which it takes effect.
