@@ -137,6 +137,23 @@ pub struct WeatherDay {
     pub rain: Option<f64>,
 }
 
+impl WeatherDay {
+    /// A day of which nothing is measured; an empty site: every site without its own.
+    pub fn blank(site: &str, day: Day) -> WeatherDay {
+        WeatherDay {
+            site: site.to_owned(),
+            day,
+            t_min: None,
+            t_max: None,
+            humidity: None,
+            wind: None,
+            radiation: None,
+            sunshine: None,
+            rain: None,
+        }
+    }
+}
+
 /// One palm of a round.
 #[derive(Clone, PartialEq, Debug)]
 pub struct RoundStop {
@@ -167,6 +184,21 @@ pub struct RoundPlan {
     pub stops: Vec<RoundStop>,
     /// Free words to the crew.
     pub notes: String,
+}
+
+impl RoundPlan {
+    /// An empty round of nobody.
+    pub fn on(day: Day) -> RoundPlan {
+        RoundPlan {
+            day,
+            crew: String::new(),
+            leave: None,
+            back: None,
+            metres: None,
+            stops: Vec::new(),
+            notes: String::new(),
+        }
+    }
 }
 
 /// What happened on a round.

@@ -2,10 +2,11 @@
 
 use spearleaf_model as model;
 
-use model::state::{Fold, Touch};
+use model::state::{Fold, Outcome, RoundRecord, Touch, Work};
 use model::{
-    Bath, Blade, BladeId, Body, Cleaning, CutMade, Entry, EntryId, Inspection, Moment, Palm,
-    PalmId, State, TakenOff,
+    Bath, Blade, BladeId, Body, Cleaning, CrewWords, CutMade, Entry, EntryId, Feeding, Inspection,
+    Moment, Move, OwnerLink, Palm, PalmId, Prices, RoundNote, RoundPlan, RoundStep, RoundStop,
+    Site, State, TakenOff, Tending, Watering, WeatherDay,
 };
 use proptest::collection::vec;
 use proptest::prelude::*;
@@ -28,7 +29,7 @@ struct Sketch {
 fn sketch(count: u64) -> impl Strategy<Value = Sketch> {
     let replaces = prop_oneof![2 => Just(None), 1 => (0..count + 2).prop_map(Some)];
     let targets = (0..count + 1, 0..count + 1);
-    (0u8..22, 0i64..6, 0i64..6, targets, replaces, 0u8..4).prop_map(
+    (0u8..32, 0i64..6, 0i64..6, targets, replaces, 0u8..4).prop_map(
         |(kind, at, written_at, (target, other), replaces, detail)| Sketch {
             kind,
             at,
@@ -122,7 +123,7 @@ fn entry(n: u64, sketch: &Sketch) -> Entry {
             strength_pct: None,
             kit: String::new(),
         }),
-        _ => Body::Cleaned(Cleaning {
+        21 => Body::Cleaned(Cleaning {
             blade,
             agent: String::new(),
             strength_pct: None,
@@ -132,6 +133,7 @@ fn entry(n: u64, sketch: &Sketch) -> Entry {
             by: String::new(),
             extra: Default::default(),
         }),
+        _ => work(n, sketch),
     };
     Entry {
         id: EntryId(id(1, n)),
@@ -141,6 +143,74 @@ fn entry(n: u64, sketch: &Sketch) -> Entry {
         device: "test".into(),
         body,
         replaces: sketch.replaces.map(|n| EntryId(id(1, n))),
+    }
+}
+
+/// What is written of tending, sites, crews, prices, weather and rounds.
+fn work(n: u64, sketch: &Sketch) -> Body {
+    let palm = PalmId(id(1, sketch.other));
+    let on = day("2026-02-01").plus(i32::from(sketch.detail));
+    let name = format!("N{}", sketch.detail % 2);
+    match sketch.kind {
+        22..=23 => Body::Tended {
+            palm,
+            what: match sketch.detail {
+                0 => Tending::Watered(Watering::default()),
+                1 => Tending::Fed(Feeding::default()),
+                _ => Tending::Moved(Move::on(on)),
+            },
+        },
+        24 => Body::LinkGiven {
+            palm,
+            link: OwnerLink {
+                owner: n.to_string(),
+                ..OwnerLink::default()
+            },
+        },
+        25 => Body::SiteDescribed(Site {
+            name,
+            notes: n.to_string(),
+            ..Site::default()
+        }),
+        26 => Body::CrewDescribed(CrewWords {
+            name,
+            notes: n.to_string(),
+            ..CrewWords::default()
+        }),
+        27 => Body::PricesSet(Prices {
+            notes: n.to_string(),
+            ..Prices::default()
+        }),
+        28 => Body::WeatherNoted(WeatherDay {
+            rain: Some(n as f64),
+            ..WeatherDay::blank(if sketch.other % 2 == 0 { "" } else { "N0" }, on)
+        }),
+        29 => Body::RoundPlanned(RoundPlan {
+            stops: vec![RoundStop {
+                palm,
+                start: None,
+                minutes: None,
+                tasks: Vec::new(),
+            }],
+            notes: n.to_string(),
+            ..RoundPlan::on(on)
+        }),
+        _ => Body::RoundNoted(RoundNote {
+            round: EntryId(id(1, sketch.target)),
+            step: match sketch.detail {
+                0 => RoundStep::Started,
+                1 => RoundStep::Finished,
+                2 => RoundStep::Done {
+                    palm,
+                    minutes: None,
+                    note: n.to_string(),
+                },
+                _ => RoundStep::Skipped {
+                    palm,
+                    why: n.to_string(),
+                },
+            },
+        }),
     }
 }
 
@@ -186,7 +256,11 @@ proptest! {
             prop_assert_eq!(record.holds.iter().map(|h| h.reason.clone()).collect::<Vec<_>>(), told.holds);
             prop_assert_eq!(record.notes.iter().map(|n| n.1.clone()).collect::<Vec<_>>(), told.notes);
             prop_assert_eq!(&record.removed, &told.removed);
+            prop_assert_eq!(&record.tended.iter().map(|t| (t.at, t.what.clone())).collect::<Vec<_>>(), &told.tended);
+            let links: Vec<_> = record.links.iter().map(|l| l.link.owner.clone()).collect();
+            prop_assert_eq!(links, told.links);
         }
+        prop_assert_eq!(&*state.work, &plain.work());
         let blades: Vec<BladeId> = state.blades.keys().copied().collect();
         prop_assert_eq!(blades, plain.named(|body| matches!(body, Body::BladeRegistered(_))).map(|id| BladeId(id.0)).collect::<Vec<_>>());
         for (blade, record) in &state.blades {
@@ -239,6 +313,8 @@ struct Told {
     looks: Vec<Inspection>,
     holds: Vec<String>,
     notes: Vec<String>,
+    tended: Vec<(Moment, Tending)>,
+    links: Vec<String>,
     removed: Option<String>,
 }
 
@@ -406,11 +482,21 @@ impl Plain {
             told.palm = first.clone();
         }
         let mut looks: BTreeMap<_, (_, Inspection)> = BTreeMap::new();
+        let mut moved_on = None;
         for (root, e) in all.into_iter().filter(|(_, e)| mine(e)) {
             match &e.body {
                 Body::PalmChanged { to, .. } => told.palm = to.clone(),
                 Body::PalmRemoved { why, .. } => told.removed = Some(why.clone()),
                 Body::Noted { text, .. } => told.notes.push(text.clone()),
+                Body::Tended { what, .. } => {
+                    if !told.tended.contains(&(e.at, what.clone())) {
+                        told.tended.push((e.at, what.clone()));
+                    }
+                    if let Tending::Moved(moved) = what {
+                        moved_on = moved_on.max(Some(moved.dug_on));
+                    }
+                }
+                Body::LinkGiven { link, .. } => told.links.push(link.owner.clone()),
                 Body::HoldSet { reason, .. } if !lifted.contains(&root) => {
                     told.holds.push(reason.clone())
                 }
@@ -424,6 +510,86 @@ impl Plain {
             }
         }
         told.looks = looks.into_values().map(|(_, look)| look).collect();
+        told.palm.moved_on = told.palm.moved_on.max(moved_on);
         told
+    }
+
+    fn palm(&self, palm: PalmId) -> PalmId {
+        PalmId(self.root(EntryId(palm.0)).0)
+    }
+
+    /// The latest word on each site, crew, price list, day of weather and round.
+    fn work(&self) -> Work {
+        let mut work = Work::default();
+        let all = self.all_standing();
+        for (root, e) in &all {
+            match &e.body {
+                Body::SiteDescribed(site) => {
+                    work.sites.insert(site.name.clone(), site.clone());
+                }
+                Body::CrewDescribed(crew) => {
+                    work.crews.insert(crew.name.clone(), crew.clone());
+                }
+                Body::PricesSet(prices) => work.prices = Some(prices.clone()),
+                Body::WeatherNoted(day) => {
+                    let days = work.weather.entry(day.site.clone()).or_default();
+                    days.insert(day.day, day.clone());
+                }
+                Body::RoundPlanned(plan) => {
+                    let round = self.told_round(*root, e, plan, &all);
+                    work.rounds.insert(*root, round);
+                }
+                _ => {}
+            }
+        }
+        work
+    }
+
+    fn told_round(
+        &self,
+        id: EntryId,
+        planned: &Entry,
+        plan: &RoundPlan,
+        all: &[(EntryId, &Entry)],
+    ) -> RoundRecord {
+        let mut plan = plan.clone();
+        for stop in &mut plan.stops {
+            stop.palm = self.palm(stop.palm);
+        }
+        let mut round = RoundRecord {
+            id,
+            entry: planned.id,
+            planned: planned.at,
+            plan,
+            started: None,
+            finished: None,
+            outcomes: BTreeMap::new(),
+        };
+        for (_, e) in all {
+            let Body::RoundNoted(note) = &e.body else {
+                continue;
+            };
+            if self.root(note.round) != id {
+                continue;
+            }
+            let at = e.at;
+            match note.step.clone() {
+                RoundStep::Started => round.started = round.started.or(Some(at)),
+                RoundStep::Finished => round.finished = Some(at),
+                RoundStep::Done {
+                    palm,
+                    minutes,
+                    note,
+                } => {
+                    let done = Outcome::Done { at, minutes, note };
+                    round.outcomes.insert(self.palm(palm), done);
+                }
+                RoundStep::Skipped { palm, why } => {
+                    let skipped = Outcome::Skipped { at, why };
+                    round.outcomes.insert(self.palm(palm), skipped);
+                }
+            }
+        }
+        round
     }
 }
