@@ -6,4 +6,5 @@
 pub mod estimate;
 pub mod route;
 pub mod season;
+pub mod travel;
 pub mod walk;

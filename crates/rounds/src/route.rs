@@ -3,6 +3,15 @@
 //! All times are whole seconds after local midnight, all costs whole units the caller chooses (seconds, or hundredths of
 //! money); a search on whole numbers gives the same bits everywhere.
 
+mod check;
+mod lots;
+mod plan;
+mod ready;
+mod search;
+
+pub use check::{Fault, LONGEST, Place, Wrong};
+pub use plan::{cost, timetable};
+
 /// Seconds after local midnight.
 pub type Clock = i64;
 
@@ -93,7 +102,7 @@ pub struct Stop {
 pub struct Route {
     /// Index of the crew.
     pub crew: usize,
-    /// Departure: as late as the first stop allows.
+    /// Departure: as late as can be without coming home later than the earliest possible return.
     pub leave: Clock,
     /// Stops in order; never empty.
     pub stops: Vec<Stop>,
@@ -128,4 +137,33 @@ pub struct Plan {
     pub unplaced: Vec<(usize, Unplaced)>,
     /// Total cost: fixed, distance and seconds of the routes, and the worth of what is left out where it has one.
     pub cost: i64,
+}
+
+/// Plans a day: `iterations` rounds of tearing some stops out of the plan and putting them back better, from a plan made
+/// stop by stop. The same problem, seed and number of iterations give the same plan everywhere.
+///
+/// `watch` is told the number of iterations done and the best plan so far, before the first and every few hundred; if it
+/// answers `false` the search ends and the best plan is the answer. Required jobs come before all costs; what cannot be
+/// placed is listed with the first true reason. [`Wrong`] says what is malformed, where, and what to do.
+pub fn solve(
+    problem: &Problem,
+    seed: u64,
+    iterations: u64,
+    watch: &mut dyn FnMut(u64, &Plan) -> bool,
+) -> Result<Plan, Wrong> {
+    check::check(problem)?;
+    Ok(search::run(problem, None, seed, iterations, watch))
+}
+
+/// As [`solve`], but from a plan of this day, which is made better; the search starts cooler, so that it stays near.
+pub fn solve_from(
+    problem: &Problem,
+    start: &Plan,
+    seed: u64,
+    iterations: u64,
+    watch: &mut dyn FnMut(u64, &Plan) -> bool,
+) -> Result<Plan, Wrong> {
+    check::check(problem)?;
+    check::start(problem, start)?;
+    Ok(search::run(problem, Some(start), seed, iterations, watch))
 }
