@@ -108,39 +108,78 @@ fn worse(stem: [f64; 4], palm: [f64; 4]) -> [f64; 4] {
     out
 }
 
-/// Established: production is back and the loss is ordinary for a settled palm; else 540 days (assumed).
-fn settled(reading: &Reading, palm: &Palm, today: Day) -> Settled {
+/// How far a moved palm has come.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Progress {
+    /// The move.
+    pub moved_on: Day,
+    /// Days since.
+    pub days: i32,
+    /// This year's growth as a share of next year's: the same months, so the season drops out. At most 1.
+    pub pace: f64,
+    /// That share is large enough.
+    pub pace_back: bool,
+    /// What was lost is within what ageing alone makes; `None`: no count can tell.
+    pub loss_ordinary: Option<bool>,
+    /// Too early for anybody to call it established, whatever the counts say.
+    pub too_early: bool,
+    /// The answer of it all.
+    pub settled: Settled,
+    /// Established because enough days have passed, not because counts show it.
+    pub by_date_alone: bool,
+}
+
+/// Established: production is back and the loss is ordinary for a settled palm; else 540 days (assumed). `None`: it was
+/// never moved, as far as is known.
+pub fn progress(reading: &Reading, palm: &Palm, today: Day) -> Option<Progress> {
     // a move still to come has moved nothing yet
-    let Some(moved_on) = palm.moved_on.filter(|day| *day <= today) else {
-        return Settled::NeverMoved;
-    };
+    let moved_on = palm.moved_on.filter(|day| *day <= today)?;
     let days = today.since(moved_on);
-    let known = days >= ESTABLISHED_NOT_BEFORE_DAYS
-        && pace_is_back(reading, today)
-        && loss_is_ordinary(reading);
-    if days >= ESTABLISHED_AFTER_DAYS || known {
-        return Settled::Established;
-    }
-    Settled::NotYet {
+    let too_early = days < ESTABLISHED_NOT_BEFORE_DAYS;
+    let pace = pace(reading, today);
+    let pace_back = pace >= PACE_BACK;
+    let loss_ordinary = loss_is_ordinary(reading);
+    let known = !too_early && pace_back && loss_ordinary == Some(true);
+    let by_date = days >= ESTABLISHED_AFTER_DAYS;
+    Some(Progress {
         moved_on,
-        assumed_by: moved_on.plus(ESTABLISHED_AFTER_DAYS),
+        days,
+        pace,
+        pace_back,
+        loss_ordinary,
+        too_early,
+        settled: if by_date || known {
+            Settled::Established
+        } else {
+            Settled::NotYet {
+                moved_on,
+                assumed_by: moved_on.plus(ESTABLISHED_AFTER_DAYS),
+            }
+        },
+        by_date_alone: by_date && !known,
+    })
+}
+
+fn settled(reading: &Reading, palm: &Palm, today: Day) -> Settled {
+    progress(reading, palm, today).map_or(Settled::NeverMoved, |p| p.settled)
+}
+
+/// This year's growth as a share of next year's.
+fn pace(reading: &Reading, today: Day) -> f64 {
+    let this_year = reading.regrowth(today.plus(365)).q50;
+    let next_year = reading.regrowth(today.plus(730)).q50 - this_year;
+    if next_year > 0.0 {
+        (this_year / next_year).min(1.0)
+    } else {
+        0.0
     }
 }
 
-/// This year's growth against next year's: the same months, so the season drops out.
-fn pace_is_back(reading: &Reading, today: Day) -> bool {
-    let this_year = reading.regrowth(today.plus(365)).q50;
-    let both_years = reading.regrowth(today.plus(730)).q50;
-    this_year >= PACE_BACK * (both_years - this_year)
-}
-
-/// What was lost is within what ageing alone makes. No loss to look at is not ordinary: it is not known.
-fn loss_is_ordinary(reading: &Reading) -> bool {
-    let Some(loss) = reading.loss() else {
-        return false;
-    };
-    let ageing = loss.expected[Explanation::Ageing.index()];
-    matches!((loss.lost, ageing), (Some(lost), Some((_, high))) if lost <= high)
+/// Whether what was lost is within what ageing alone makes.
+fn loss_is_ordinary(reading: &Reading) -> Option<bool> {
+    let loss = reading.loss()?;
+    let (_, high) = loss.expected[Explanation::Ageing.index()]?;
+    Some(loss.lost? <= high)
 }
 
 /// A count that is not negative. `f64 as u32` saturates, so nonsense cannot wrap.

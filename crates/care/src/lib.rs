@@ -10,6 +10,7 @@ pub mod decide;
 pub mod facts;
 pub mod judge;
 pub mod method;
+pub mod moving;
 pub mod plan;
 pub mod rotation;
 pub mod rule;
@@ -20,6 +21,7 @@ pub mod water;
 
 pub use case::{CrownFacts, CutCase, Grounds, Settled};
 pub use decide::{Decision, decide};
+pub use facts::{Progress, progress};
 pub use plan::{
     AskedAnswer, CutPlan, Method, MustStay, Stand, StubLength, Tool, Verdict, asked, cut_plan,
     oldest_first, plan_from,

@@ -121,6 +121,23 @@ pub struct Tripwire {
     pub by: Day,
 }
 
+/// What losses are to be expected by a day, counted from the last inspection (or from today where nobody has looked).
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub struct ExpectedLoss {
+    /// From.
+    pub since: Day,
+    /// To.
+    pub by: Day,
+    /// Four of five such palms lose at least so many ... (10 %).
+    pub low: u32,
+    /// The middle (50 %).
+    pub median: u32,
+    /// ... and at most so many (90 %).
+    pub high: u32,
+    /// As in [`Tripwire::count`]: reached with less than 5 % probability.
+    pub call_from: u32,
+}
+
 /// How long a crown needs after a cut, days from the cut; `None` in a quantile means not within ten years.
 #[derive(Clone, Copy, PartialEq, Debug)]
 pub struct Recovery {

@@ -34,8 +34,8 @@ mod track;
 mod weigh;
 
 pub use answer::{
-    Cut, DueWindow, Explanation, Forecast, LossReading, Picture, PictureFrond, Quantiles, Recovery,
-    Tint, Tripwire,
+    Cut, DueWindow, ExpectedLoss, Explanation, Forecast, LossReading, Picture, PictureFrond,
+    Quantiles, Recovery, Tint, Tripwire,
 };
 pub use case::StemCase;
 pub use draws::Sampler;

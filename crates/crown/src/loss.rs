@@ -1,6 +1,6 @@
 //! The loss between the last two looks against what each explanation would make, and the tripwire for the next.
 
-use crate::answer::{Cut, Explanation, LossReading, Tripwire};
+use crate::answer::{Cut, ExpectedLoss, Explanation, LossReading, Tripwire};
 use crate::case::StemCase;
 use crate::lanes::WIDTH;
 use crate::prior::Hang;
@@ -121,18 +121,43 @@ impl Reading {
     /// The smallest count of further losses from the last inspection (or today without any) to `by` that ageing and
     /// move together would reach with less than 5 % probability.
     pub fn tripwire(&self, by: Day) -> Tripwire {
+        Tripwire {
+            count: self.loss_mix(by, is_ordinary).rare_from(ALARM_PROBABILITY),
+            by,
+        }
+    }
+
+    /// What is to be expected from the last inspection (or today without any) to `by`: of a palm moved lately what the
+    /// move makes of it, of any other what ageing makes; and the count from which on to call, as in the tripwire.
+    pub fn expected_loss(&self, by: Day) -> ExpectedLoss {
+        let moved = self.rows.iter().any(|row| row.kind == Explanation::Move);
+        let mix = self.loss_mix(by, |kind| {
+            is_ordinary(kind) && (!moved || kind == Explanation::Move)
+        });
+        let call_from = self.tripwire(by).count;
+        // where the move has become improbable the call may lie within what it would make
+        let count = |level| (mix.quantile(level) as u32).min(call_from.saturating_sub(1));
+        ExpectedLoss {
+            since: self.last_inspection.unwrap_or(self.as_of),
+            by,
+            low: count(0.10),
+            median: count(0.50),
+            high: count(0.90),
+            call_from,
+        }
+    }
+
+    /// What explanations of some kinds make up to `by`.
+    fn loss_mix(&self, by: Day, wanted: impl Fn(Explanation) -> bool) -> CountMixture {
         let crowns = self.crowns(Cut::NONE, &[by.max(self.as_of)]).remove(0);
         let lost = self
             .rows
             .iter()
             .zip(&crowns)
-            .filter(|(row, _)| is_ordinary(row.kind))
+            .filter(|(row, _)| wanted(row.kind))
             .flat_map(|(row, crown)| {
                 (0..WIDTH).map(move |i| (crown.lost[i].max(0.0) + BROWN.stray, row.weight[i]))
             });
-        Tripwire {
-            count: CountMixture::of(lost, BROWN.size).rare_from(ALARM_PROBABILITY),
-            by,
-        }
+        CountMixture::of(lost, BROWN.size)
     }
 }

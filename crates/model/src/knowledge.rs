@@ -16,6 +16,7 @@ mod reader;
 mod rows;
 mod tables;
 mod traits;
+mod transplant;
 
 pub use check::check;
 pub use ills::{
@@ -26,6 +27,7 @@ pub use names::Named;
 pub use reader::Flaw;
 pub use rows::{Genus, HowSeen, Place, RuleRow, SafetyRow, Source, Synonym};
 pub use tables::Tables;
+pub use transplant::{MovePalm, MoveSay, MoveTopic, MoveWhen, TransplantRow};
 
 use crate::species::Species;
 use crate::units::Position;
@@ -58,6 +60,8 @@ pub struct Knowledge {
     pub disagreements: Vec<DisagreementRow>,
     /// What sources say of cleaning blades, in the order of the file.
     pub cleaners: Vec<CleanerRow>,
+    /// What sources say of moving palms, in the order of the file.
+    pub transplant: Vec<TransplantRow>,
     /// Places with monthly means, in the order of the file.
     pub places: Vec<Place>,
     /// Sources, in the order of the file.

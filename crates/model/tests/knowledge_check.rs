@@ -27,6 +27,8 @@ fn no_value_claims_more_than_its_sources() {
     let rows = rows.chain(known.safety.iter().map(|r| (&r.key, r.basis, &r.sources)));
     let cleaners = known.cleaners.iter();
     let rows = rows.chain(cleaners.map(|r| (&r.key, r.basis, &r.sources)));
+    let moves = known.transplant.iter();
+    let rows = rows.chain(moves.map(|r| (&r.key, r.basis, &r.sources)));
     for (key, basis, sources) in rows {
         assert!(basis == Basis::Assumed || !sources.is_empty(), "{key}");
         assert!(
@@ -67,6 +69,7 @@ fn caught(code: &str, table: &str, seed: impl FnOnce(&Tables<'static>) -> String
         "pruning_rules.csv" => &mut tables.rules,
         "safety.csv" => &mut tables.safety,
         "cleaners.csv" => &mut tables.cleaners,
+        "transplant.csv" => &mut tables.transplant,
         "climate_normals.csv" => &mut tables.climate,
         _ => &mut tables.sources,
     };
@@ -369,4 +372,35 @@ fn agents_are_found_by_key_and_by_name() {
         .collect();
     assert_eq!(agents.iter().filter(|a| **a == "bleach").count(), 1);
     assert!(agents.contains(&"new-blade") && agents.contains(&"flame"));
+}
+
+#[test]
+fn faults_of_the_table_of_moves_are_caught() {
+    let table = "transplant.csv";
+    caught("unknown-species", table, |t| {
+        with(t.transplant, "Cocos nucifera,ball", "Cocos nonesuch,ball")
+    });
+    caught("no-unit", table, |t| {
+        with(
+            t.transplant,
+            "ball-radius,,,61,61,cm",
+            "ball-radius,,,61,61,in",
+        )
+    });
+    caught("out-of-limits", table, |t| {
+        with(
+            t.transplant,
+            "ball-radius,,,61,61,cm",
+            "ball-radius,,,61,610,cm",
+        )
+    });
+    caught("out-of-order", table, |t| {
+        with(t.transplant, "kept,,,30,60,d", "kept,,,60,30,d")
+    });
+    caught("unknown-source", table, |t| {
+        with(t.transplant, "gm-planting-palms", "gm-planting-plums")
+    });
+    caught("not-a-word", table, |t| {
+        with(t.transplant, "ball-radius", "ball-width")
+    });
 }

@@ -8,6 +8,7 @@ mod climate;
 mod ills;
 mod names;
 mod texts;
+mod transplant;
 
 use super::Knowledge;
 use super::reader::{Flaw, Reader};
@@ -26,6 +27,7 @@ pub fn check(tables: &Tables) -> Vec<Flaw> {
     texts::rules(tables.rules, &mut flaws);
     texts::safety(tables.safety, &mut flaws);
     cleaners::cleaners(tables.cleaners, &disorders(&known), &mut flaws);
+    transplant::transplant(tables.transplant, &known, &mut flaws);
     ills::ills(tables, &known, &mut flaws);
     climate::places(tables.climate, &mut flaws);
     flaws.sort();

@@ -6,7 +6,7 @@ use super::origin::SourceIndex;
 use super::reader::{Flaw, each_row, headers, list};
 use super::rows::{Genus, HowSeen, RuleRow, SafetyRow, Source, Synonym};
 use super::tables::Tables;
-use super::{cleaners, facts, ills_load, places, traits};
+use super::{cleaners, facts, ills_load, places, traits, transplant};
 use crate::species::LeafForm;
 
 /// Reads all tables.
@@ -41,6 +41,7 @@ pub(super) fn load(tables: &Tables) -> (Knowledge, Vec<Flaw>) {
     };
     let (ills, ills_at) = ills_load::read(&texts, &index, &mut flaws);
     known.cleaners = cleaners::cleaners(tables.cleaners, &index, &mut flaws);
+    known.transplant = transplant::read(tables.transplant, &index, &mut flaws);
     known.places = places::places(tables.climate, &index, &mut flaws);
     (known.signs, known.disorders) = (ills.signs, ills.disorders);
     (known.sign_links, known.weights) = (ills.links, ills.weights);

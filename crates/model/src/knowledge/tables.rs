@@ -27,6 +27,8 @@ pub struct Tables<'a> {
     pub disagreements: &'a str,
     /// `cleaners.csv`: what sources say of cleaning blades.
     pub cleaners: &'a str,
+    /// `transplant.csv`: what sources say of moving palms.
+    pub transplant: &'a str,
     /// `climate_normals.csv`.
     pub climate: &'a str,
     /// `sources.csv`.
@@ -49,6 +51,7 @@ impl Tables<'static> {
             weights: include_str!("../../../../knowledge/weights.csv"),
             disagreements: include_str!("../../../../knowledge/disagreements.csv"),
             cleaners: include_str!("../../../../knowledge/cleaners.csv"),
+            transplant: include_str!("../../../../knowledge/transplant.csv"),
             climate: include_str!("../../../../knowledge/climate_normals.csv"),
             sources: include_str!("../../../../knowledge/sources.csv"),
         }
