@@ -7,6 +7,7 @@ mod demo;
 mod export;
 mod import;
 mod judge;
+mod moved;
 mod restore;
 mod rotation;
 mod serve;
@@ -37,6 +38,8 @@ pub enum Command {
     Rotation(rotation::Options),
     /// Judge what could ail palms, from a CSV file of signs alone
     Judge(judge::Options),
+    /// Show moved palms: what was promised for each, when to look, whether it holds
+    Moved(moved::Options),
     /// Write a data folder out in open formats
     Export(export::Options),
     /// Make a sheet of paper as PDF: labels, clauses, the report of a trace
@@ -60,6 +63,7 @@ pub fn run(command: Command, talk: &Talk) -> anyhow::Result<Outcome> {
         Command::Trace(options) => trace::run(options, talk),
         Command::Rotation(options) => rotation::run(options, talk),
         Command::Judge(options) => judge::run(options, talk),
+        Command::Moved(options) => moved::run(options, talk),
         Command::Export(options) => export::run(options, talk),
         Command::Sheet(options) => sheet::run(options, talk),
         Command::Backup(options) => backup::run(options, talk),

@@ -28,8 +28,8 @@ fn every_command_has_help_with_an_example() {
     assert_eq!(
         listed,
         [
-            "demo", "serve", "import", "assess", "cuts", "trace", "rotation", "judge", "export",
-            "sheet", "backup", "restore", "verify"
+            "demo", "serve", "import", "assess", "cuts", "trace", "rotation", "judge", "moved",
+            "export", "sheet", "backup", "restore", "verify"
         ]
     );
     for command in listed {
@@ -440,4 +440,57 @@ fn spoil(file: &Path) {
         .expect("the count stands in the file as text");
     bytes[at..at + to.len()].copy_from_slice(to);
     std::fs::write(file, bytes).unwrap();
+}
+
+#[test]
+fn moved_palms_are_listed_for_people_and_programs() {
+    let folder = tempfile::tempdir().unwrap();
+    let data = folder.path().join("data");
+    let palms = write(
+        folder.path(),
+        "palms.csv",
+        "tag,species,last_cleaned_on\nA-1,Syagrus romanzoffiana,2026-05-01\nA-2,Syagrus romanzoffiana,\n",
+    );
+    let moves = write(
+        folder.path(),
+        "moves.csv",
+        "tag,dug_on,leaves\nA-1,2026-05-01,left\n",
+    );
+    let looks = write(
+        folder.path(),
+        "inspections.csv",
+        "tag,date,green,yellowing,brown,spear\nA-1,2026-05-02,16,0,0,firm\nA-1,2026-06-10,14,1,2,firm\n",
+    );
+    for (what, file) in [
+        ("palms", &palms),
+        ("moves", &moves),
+        ("inspections", &looks),
+    ] {
+        let (status, _, err) = run(spearleaf()
+            .args(["import", what, "--as-of", "2026-06-15", "--data"])
+            .arg(&data)
+            .arg(file));
+        assert_eq!(status, 0, "{what}: {err}");
+    }
+    let (status, out, _) = run(spearleaf()
+        .args(["moved", "--as-of", "2026-06-15", "--lang", "en"])
+        .arg(&data));
+    assert_eq!(status, 0, "{out}");
+    assert!(
+        out.contains("A-1") && !out.contains("A-2") && out.contains("call"),
+        "{out}"
+    );
+    let (_, out, _) = run(spearleaf()
+        .args(["moved", "--as-of", "2026-06-15", "--json"])
+        .arg(&data));
+    let moved = lines(&out).remove(0);
+    let palm = &moved["palms"][0];
+    assert_eq!(palm["state"], "holds");
+    assert_eq!(palm["days"], 45);
+    // the day of the move plus 60
+    assert_eq!(palm["next_look"], "2026-06-30");
+    assert!(
+        palm["stems"][0]["promise"]["call_from"].as_u64()
+            > palm["stems"][0]["promise"]["high"].as_u64()
+    );
 }

@@ -8,6 +8,7 @@ mod book;
 mod dice;
 mod grow;
 mod look;
+mod moves;
 mod roster;
 mod saws;
 mod year;

@@ -6,10 +6,12 @@
 mod columns;
 mod geojson;
 mod log;
+mod moves;
 mod tables;
 
 pub use geojson::geojson;
 pub use log::{blades, cleanings, cuts, touches};
+pub use moves::moves;
 pub use tables::{inspections, palms};
 
 use ledger::Ledger;

@@ -12,6 +12,7 @@ mod hold;
 mod import;
 mod inspection;
 mod length;
+mod moving;
 mod offers;
 mod palm;
 mod save;
@@ -31,6 +32,7 @@ pub use hold::{HOLD_REASONS, hold, lift, remove};
 pub use import::{FileKind, Preview, SHOWN, Shown, preview, take};
 pub use inspection::{About, MOST_FRONDS, inspection, typed_inspection};
 pub use length::{read_length, write_length};
+pub use moving::{AtMove, SOILS, move_of, moving, save_move, typed_move};
 pub use offers::{Offer, baths_in_use, mixes, offers};
 pub use palm::{Register, palm, seen_mark, typed_palm};
 pub use save::{
@@ -168,6 +170,7 @@ mod tests {
             include_str!("forms/hold.rs"),
             include_str!("forms/import.rs"),
             include_str!("forms/inspection.rs"),
+            include_str!("forms/moving.rs"),
             include_str!("forms/palm.rs"),
             include_str!("forms/save.rs"),
             include_str!("forms/signs.rs"),

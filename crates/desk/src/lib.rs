@@ -9,6 +9,7 @@ pub mod forms;
 pub mod intake;
 pub mod judging;
 pub mod measure;
+pub mod moved;
 pub mod office;
 pub mod rotating;
 pub mod tracing;

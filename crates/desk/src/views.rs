@@ -15,6 +15,7 @@ mod facts;
 mod history;
 pub mod judgement;
 mod loss;
+pub mod moved;
 pub mod needs;
 mod outlook;
 pub mod paging;

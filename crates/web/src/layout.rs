@@ -12,6 +12,8 @@ pub enum Here {
     Palms,
     /// Blades, the cutting log, the bath, the trace.
     Blades,
+    /// Palms moved lately, and choosing among dug ones.
+    Moved,
     /// What ails palms.
     Disorders,
     /// Files in.
@@ -26,11 +28,12 @@ pub enum Here {
     Elsewhere,
 }
 
-const PLACES: [(Here, &str, &str); 8] = [
+const PLACES: [(Here, &str, &str); 9] = [
     (Here::Today, "/", "common-today"),
     (Here::Palms, "/palms", "common-palms"),
     (Here::Blades, "/blades", "common-blades"),
     (Here::Disorders, "/disorders", "common-disorders"),
+    (Here::Moved, "/moved", "common-moved"),
     (Here::Import, "/import", "common-import"),
     (Here::Sources, "/sources", "common-sources"),
     (Here::About, "/about", "common-about"),

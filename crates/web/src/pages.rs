@@ -4,12 +4,14 @@ mod about;
 mod api;
 pub mod blades;
 mod disorders;
+pub mod moved;
 mod paging;
 mod palm;
 mod palms;
 pub mod rotation;
 mod rotation_drawing;
 pub mod said;
+mod selection;
 mod settings;
 mod sheets;
 mod sources;
@@ -32,6 +34,8 @@ pub fn router() -> Router<App> {
         .merge(trace::router())
         .merge(rotation::router())
         .merge(disorders::router())
+        .merge(moved::router())
+        .merge(selection::router())
         .merge(sources::router())
         .merge(about::router())
         .merge(settings::router())

@@ -44,7 +44,7 @@ fn register() -> Book {
     book
 }
 
-const PLACES: [&str; 12] = [
+const PLACES: [&str; 17] = [
     "/",
     "/palms",
     "/palms?q=zzz",
@@ -57,6 +57,11 @@ const PLACES: [&str; 12] = [
     "/palm/A1?live=25",
     "/palm/%3Cb%3E%26%22x%2Fy",
     "/palm/A1?weeks=24&cut=uncut",
+    "/moved",
+    "/selection",
+    "/selection?n=3&species-0=Sabal+palmetto&green-0=20&brown-0=4&dug-0=40&species-1=Nonesuch&green-1=x&dug-2=3",
+    "/palm/A1/move",
+    "/palm/C1/move?ask=yes&diameter=1&moist=no&hot=yes&kv=none",
 ];
 
 #[tokio::test]

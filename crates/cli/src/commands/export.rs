@@ -10,7 +10,7 @@ use serde_json::json;
 use std::path::PathBuf;
 
 const AFTER: &str = "\
-palms, inspections, blades, cuts and cleanings are CSV that import reads back the same; touches is what trace
+palms, inspections, moves, blades, cuts and cleanings are CSV that import reads back the same; touches is what trace
 reads; entries is everything ever recorded, one JSON
 object a line; geojson is RFC 7946, longitude first, without a geometry where the position is not known.
 
@@ -39,6 +39,8 @@ enum What {
     Palms,
     /// inspections.csv
     Inspections,
+    /// moves.csv
+    Moves,
     /// blades.csv
     Blades,
     /// cuts.csv
@@ -69,6 +71,7 @@ pub fn run(options: Options, talk: &Talk) -> anyhow::Result<Outcome> {
             let mut out = Output::create(&path)?;
             let count = match table {
                 What::Inspections => export::inspections(&state, &mut out)?,
+                What::Moves => export::moves(&state, &mut out)?,
                 What::Blades => export::blades(&state, &mut out)?,
                 What::Cuts => export::cuts(&state, &mut out)?,
                 What::Cleanings => export::cleanings(&state, &mut out)?,

@@ -7,7 +7,8 @@ use crate::talk::Talk;
 use clap::{Args, Subcommand};
 use desk::assess::{Kind, NEEDS_A_PERSON};
 use desk::intake::{
-    BladeReader, CleaningReader, CutReader, Fate, Importing, InspectionReader, Logging, PalmReader,
+    BladeReader, CleaningReader, CutReader, Fate, Importing, InspectionReader, Logging, MoveReader,
+    PalmReader,
 };
 use desk::office::{Note, Office};
 use model::{EntryId, Knowledge, Severity};
@@ -45,6 +46,9 @@ enum What {
         after_help = "Example:\n  spearleaf import inspections inspections.csv --data spearleaf-data"
     )]
     Inspections(From),
+    /// Record moves of palms from moves.csv
+    #[command(after_help = "Example:\n  spearleaf import moves moves.csv --data spearleaf-data")]
+    Moves(From),
     /// Register blades from blades.csv
     #[command(after_help = "Example:\n  spearleaf import blades blades.csv --data spearleaf-data")]
     Blades(From),
@@ -75,24 +79,25 @@ struct From {
 
 /// Runs the command.
 pub fn run(options: Options, talk: &Talk) -> anyhow::Result<Outcome> {
-    let (from, palms) = match options.what {
-        What::Palms(from) => (from, true),
-        What::Inspections(from) => (from, false),
+    let (from, rows) = match options.what {
+        What::Palms(from) => (from, Rows::Palms),
+        What::Inspections(from) => (from, Rows::Inspections),
+        What::Moves(from) => (from, Rows::Moves),
         What::Blades(from) => return log(LogFile::Blades, &from, talk),
         What::Cuts(from) => return log(LogFile::Cuts, &from, talk),
         What::Cleanings(from) => return log(LogFile::Cleanings, &from, talk),
     };
-    // inspections need palms, so a folder that is not there is most likely a slip
-    let office = folder::office(&from.data, palms, talk)?;
+    // inspections and moves need palms, so a folder that is not there is most likely a slip
+    let office = folder::office(&from.data, rows == Rows::Palms, talk)?;
     let mut batch = Batch {
         importing: Importing::new(office.state(), office.now(), &from.by),
         notes: Vec::new(),
         already: 0,
     };
-    let (taken, unknown) = if palms {
-        batch.palms(talk, &from, &office)?
-    } else {
-        (batch.inspections(talk, &from, &office)?, false)
+    let (taken, unknown) = match rows {
+        Rows::Palms => batch.palms(talk, &from, &office)?,
+        Rows::Inspections => (batch.inspections(talk, &from, &office)?, false),
+        Rows::Moves => (batch.moves(talk, &from, &office)?, false),
     };
     let Some(taken) = taken else {
         return Ok(Outcome::Refused);
@@ -121,6 +126,14 @@ fn say(talk: &Talk, from: &From, new: i64, already: i64, taken: &Taken) -> anyho
         "kind": "import", "file": name(&from.file), "taken": new, "already": already, "refused": taken.refused,
     }))?;
     Ok(())
+}
+
+/// Files about palms.
+#[derive(Clone, Copy, PartialEq)]
+enum Rows {
+    Palms,
+    Inspections,
+    Moves,
 }
 
 /// Files about blades.
@@ -229,6 +242,22 @@ impl Batch {
             .map(|r| r.not_after(office.today()));
         take(talk, &from.file, &from.reading, reader, |row| {
             let fate = self.importing.inspection(row)?;
+            self.keep(fate);
+            Ok(())
+        })
+    }
+
+    fn moves(
+        &mut self,
+        talk: &Talk,
+        from: &From,
+        office: &Office,
+    ) -> anyhow::Result<Option<Taken>> {
+        let known = self.importing.known();
+        let reader = MoveReader::open(open(&from.file, &from.reading)?, &known)
+            .map(|r| r.not_after(office.today()));
+        take(talk, &from.file, &from.reading, reader, |row| {
+            let fate = self.importing.moved(row)?;
             self.keep(fate);
             Ok(())
         })

@@ -129,7 +129,7 @@ fn inspection_cells(tag: &str, i: &Inspection) -> [String; 16] {
     ]
 }
 
-fn date(day: Option<Day>) -> String {
+pub(super) fn date(day: Option<Day>) -> String {
     day.map_or_else(String::new, |d| d.to_string())
 }
 

@@ -5,10 +5,11 @@
 
 use super::save::BY;
 use crate::intake::{
-    About, Fate, Fault, Importing, InspectionReader, PalmReader, Refusal, RefusedFile, Row, decode,
+    About, Fate, Fault, Importing, InspectionReader, MoveReader, PalmReader, Refusal, RefusedFile,
+    Row, decode,
 };
 use crate::office::{Note, Office, Refused};
-use model::{Arg, Body, EntryId, Finding, Inspection, Moment, Palm, Severity};
+use model::{Arg, Body, EntryId, Finding, Inspection, Moment, Move, Palm, Severity};
 use std::collections::BTreeMap;
 use std::io::Read;
 
@@ -19,6 +20,8 @@ pub enum FileKind {
     Palms,
     /// `inspections.csv`.
     Inspections,
+    /// `moves.csv`.
+    Moves,
 }
 
 /// A row that will be recorded, as it is shown.
@@ -28,6 +31,8 @@ pub enum Shown {
     Palm(Palm),
     /// A look at the palm with this tag.
     Look(String, Inspection),
+    /// A move of the palm with this tag.
+    Moved(String, Box<Move>),
 }
 
 /// What was found in a file; nothing is recorded yet.
@@ -102,6 +107,7 @@ pub fn preview(office: &Office, bytes: &[u8], encoding: &str) -> Preview {
     match kind_of(bytes) {
         Some(FileKind::Palms) => palms(office, bytes),
         Some(FileKind::Inspections) => inspections(office, bytes),
+        Some(FileKind::Moves) => moves(office, bytes),
         // the palm reader says what is wrong with a file that is none; a good file of another kind is named here
         None => match PalmReader::open(bytes) {
             Err(refusal) if !refusal.finding.code.starts_with("intake-missing-columns") => {
@@ -131,7 +137,7 @@ pub fn take(office: &Office, preview: &Preview) -> Result<usize, Refused> {
     Ok(preview.entries.len())
 }
 
-/// Told by the header: palms have a species, inspections have counts.
+/// Told by the header: palms have a species, inspections have counts, moves a day of digging.
 fn kind_of(bytes: &[u8]) -> Option<FileKind> {
     let first = bytes
         .split(|b| *b == b'\n')
@@ -141,6 +147,9 @@ fn kind_of(bytes: &[u8]) -> Option<FileKind> {
         .split([',', ';', '\t'])
         .map(|n| n.trim_matches(['"', ' ', '\r', '\u{feff}']))
         .collect();
+    if names.contains(&"dug_on") {
+        return Some(FileKind::Moves);
+    }
     match (names.contains(&"species"), names.contains(&"green")) {
         (true, _) => Some(FileKind::Palms),
         (false, true) => Some(FileKind::Inspections),
@@ -179,6 +188,24 @@ fn inspections(office: &Office, bytes: &[u8]) -> Preview {
         let Some(row) = out.row(row) else { continue };
         let shown = Shown::Look(row.value.tag.clone(), row.value.inspection.clone());
         let fate = importing.inspection(row.value);
+        out.add(office, row.line, fate, shown, &reader);
+    }
+    out.finish(&reader);
+    out
+}
+
+fn moves(office: &Office, bytes: &[u8]) -> Preview {
+    let mut out = Preview::empty(Some(FileKind::Moves));
+    let importing = Importing::new(office.state(), office.now(), BY);
+    let known = importing.known();
+    let mut reader = match MoveReader::open(bytes, &known) {
+        Ok(reader) => reader.not_after(office.today()),
+        Err(refusal) => return Preview::refused(out.kind, refusal),
+    };
+    while let Some(row) = reader.next() {
+        let Some(row) = out.row(row) else { continue };
+        let shown = Shown::Moved(row.value.tag.clone(), Box::new(row.value.moved.clone()));
+        let fate = importing.moved(row.value);
         out.add(office, row.line, fate, shown, &reader);
     }
     out.finish(&reader);

@@ -1,9 +1,10 @@
 //! Rows to notes for the ledger, checked against the register.
 
 use super::inspections::InspectionRow;
+use super::moves::MoveRow;
 use super::refusal::Fault;
 use crate::office::Note;
-use model::{Body, Moment, Palm, PalmId, State};
+use model::{Body, Moment, Palm, PalmId, State, Tending};
 use std::sync::Arc;
 
 /// What becomes of a good row.
@@ -91,6 +92,31 @@ impl Importing {
                         inspection,
                     },
                 ))
+            }
+        }
+    }
+
+    /// A move to be recorded, at noon of the day of digging.
+    pub fn moved(&self, row: MoveRow) -> Result<Fate, Fault> {
+        let known = self.palms.get(row.palm as usize);
+        let Some(record) = known.and_then(|id| self.state.palm(*id)) else {
+            return Err(Fault::cell("intake-unknown-palm", "tag", &row.tag));
+        };
+        let same_day = record.tended.iter().find_map(|tended| match &tended.what {
+            Tending::Moved(moved) if moved.dug_on == row.moved.dug_on => Some(moved),
+            _ => None,
+        });
+        match same_day {
+            Some(before) if *before == row.moved => Ok(Fate::Already),
+            Some(before) => Err(Fault::cell(
+                "moves-registered",
+                "dug_on",
+                &before.dug_on.to_string(),
+            )),
+            None => {
+                let at = Moment(Moment::at_midnight(row.moved.dug_on).0 + NOON);
+                let (palm, what) = (record.id, Tending::Moved(row.moved));
+                Ok(self.note(at, Body::Tended { palm, what }))
             }
         }
     }

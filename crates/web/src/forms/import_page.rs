@@ -2,9 +2,9 @@
 
 use crate::{Here, Reader, page};
 use desk::forms::{FileKind, Preview, Shown};
-use desk::intake::Scope;
+use desk::intake::{MOVE_COLUMNS, Scope};
 use maud::{Markup, html};
-use model::{Inspection, Palm};
+use model::{Inspection, Move, Palm};
 
 /// Refused rows shown on the page; all of them are in the file.
 const REFUSALS_SHOWN: usize = 50;
@@ -41,6 +41,8 @@ pub fn blank(reader: &Reader, trouble: Option<&str>) -> Markup {
             p.file-columns { "tag, species, site, stems, planted_on, moved_on, last_cleaned_on, trunk_height_m, lat, lon, over, wires_m, full_crown, fronds_per_year, notes" }
             p { (reader.say("forms-import-columns-inspections")) }
             p.file-columns { "tag, stem, date, green, yellowing, brown, new_leaves, removed_green, removed_yellowing, removed_brown, spear, clock_left, clock_right, signs, absent, notes" }
+            p { (reader.say("forms-import-columns-moves")) }
+            p.file-columns { (MOVE_COLUMNS.join(", ")) }
             p.hint { (reader.say("forms-import-columns-hint")) }
         }
     };
@@ -101,6 +103,7 @@ fn sums(reader: &Reader, preview: &Preview) -> Markup {
     let kind = match preview.kind {
         Some(FileKind::Palms) => "forms-import-is-palms",
         Some(FileKind::Inspections) => "forms-import-is-inspections",
+        Some(FileKind::Moves) => "forms-import-is-moves",
         None => "forms-import-is-unknown",
     };
     html! {
@@ -187,6 +190,7 @@ fn row(reader: &Reader, line: u64, shown: &Shown) -> Markup {
         @match shown {
             Shown::Palm(palm) => (palm_row(reader, palm)),
             Shown::Look(tag, look) => (look_row(reader, tag, look)),
+            Shown::Moved(tag, moved) => (move_row(reader, tag, moved)),
         }
     }
 }
@@ -197,6 +201,14 @@ fn palm_row(reader: &Reader, palm: &Palm) -> Markup {
         @if !palm.site.is_empty() { " · " (palm.site) }
         @if palm.stems > 1 { " · " (reader.words.text("forms-import-stems", &[("n", palm.stems.into())])) }
         @if let Some(height) = palm.trunk_height { " · " (reader.measure.length(height)) }
+    }
+}
+
+fn move_row(reader: &Reader, tag: &str, moved: &Move) -> Markup {
+    let dug = [("date", reader.measure.date(moved.dug_on).into())];
+    html! {
+        strong { (tag) } " · " (reader.words.text("forms-import-moved", &dug))
+        @if !moved.from.is_empty() { " · " (moved.from) }
     }
 }
 

@@ -15,6 +15,8 @@ mod import;
 mod import_page;
 mod inspect;
 mod inspect_page;
+mod moving;
+mod moving_page;
 mod palms;
 mod parts;
 mod remove;
@@ -37,6 +39,7 @@ pub fn router() -> Router<App> {
         .merge(inspect::router())
         .merge(palms::router())
         .merge(holds::router())
+        .merge(moving::router())
         .merge(remove::router())
         .merge(species::router())
         .merge(import::router())

@@ -204,6 +204,7 @@ fn actions(reader: &Reader, view: &PalmView) -> Markup {
             }
             a.button href=(address::palm(&view.tag, "/edit")) { (reader.say("palm-edit")) }
             a.button href=(address::palm(&view.tag, "/holds")) { (reader.say("palm-holds")) }
+            a.button data-testid="move" href=(address::palm(&view.tag, "/move")) { (reader.say("moved-link")) }
         }
     }
 }

@@ -122,7 +122,7 @@ async fn files_that_are_none_are_refused_in_words() {
         ("", "The file is empty."),
         (
             "a,b\n1,2\n",
-            "This is neither a list of palms nor one of inspections",
+            "This is no list of palms, inspections or moves",
         ),
         (
             "species,site\nSabal palmetto,North\n",

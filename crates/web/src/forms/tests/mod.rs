@@ -3,6 +3,7 @@
 mod full;
 mod import;
 mod inspect;
+mod moving;
 mod palms;
 
 use crate::router;
