@@ -7,7 +7,9 @@
 //! known values are read from `best-known.csv` beside the file. Two searches with seeds of their own run side by side; in
 //! the last third both go on from the better plan. Only this file looks at a clock; the search itself counts iterations.
 
-use rounds::route::{Crew, Job, Plan, Problem, Travel, Window, solve, solve_from};
+#![allow(clippy::disallowed_methods, clippy::disallowed_macros)] // an example reads files, clocks and prints
+
+use spearleaf_rounds::route::{Crew, Job, Plan, Problem, Travel, Window, solve, solve_from};
 use std::path::Path;
 use std::time::{Duration, Instant};
 
@@ -91,24 +93,26 @@ fn side_by_side(seconds: f64, work: impl Fn(u64, Instant) -> (Plan, u64) + Sync)
 
 /// As many iterations as fit until `end`: a short run tells how quick they are.
 fn timed(problem: &Problem, start: Option<&Plan>, seed: u64, end: Instant) -> (Plan, u64) {
+    // iterations done, and seconds from the first of them to the last
     let run = |iterations: u64, until: Instant| {
-        let mut count = 0;
+        let (mut count, mut first, mut last) = (0, None, Instant::now());
         let mut watch = |i: u64, _: &Plan| {
-            count = i;
-            Instant::now() < until
+            (count, last) = (i, Instant::now());
+            first.get_or_insert(last);
+            last < until
         };
         let plan = match start {
             None => solve(problem, seed, iterations, &mut watch),
             Some(plan) => solve_from(problem, plan, seed, iterations, &mut watch),
         };
-        (plan.expect("a benchmark is a sound problem"), count)
+        let spent = (last - first.unwrap_or(last)).as_secs_f64();
+        (plan.expect("a benchmark is a sound problem"), count, spent)
     };
     let begun = Instant::now();
-    let trial = (end - begun).mul_f64(0.04);
-    let (first, count) = run(u64::MAX / 2, begun + trial);
-    let rate = count as f64 / begun.elapsed().as_secs_f64();
+    let (first, count, spent) = run(u64::MAX / 2, begun + (end - begun).mul_f64(0.05));
+    let rate = count as f64 / spent.max(1e-6);
     let left = end.saturating_duration_since(Instant::now()).as_secs_f64();
-    let (plan, more) = run(((rate * left * 0.98) as u64).max(1000), end);
+    let (plan, more, _) = run(((rate * left) as u64).max(1000), end);
     let best = if first.cost < plan.cost { first } else { plan };
     (best, count + more)
 }

@@ -1,10 +1,12 @@
 //! The planner of days against a checker that shares nothing with it, against all plans of small days, and against
 //! published benchmarks.
 
+#![allow(clippy::disallowed_methods)] // a test may read files
+
 use proptest::prelude::*;
 use rand::{Rng, SeedableRng};
 use rand_chacha::ChaCha8Rng;
-use rounds::route::{
+use spearleaf_rounds::route::{
     Crew, Fault, Job, Place, Plan, Problem, Travel, Unplaced, Window, solve, solve_from,
 };
 

@@ -5,7 +5,7 @@ use geographiclib_rs::{Geodesic, InverseGeodesic};
 use model::Position;
 use rand::{Rng, SeedableRng};
 use rand_chacha::ChaCha8Rng;
-use rounds::travel::{EARTH_RADIUS_M, matrix, metres};
+use spearleaf_rounds::travel::{EARTH_RADIUS_M, matrix, metres};
 
 fn inverse(earth: &Geodesic, a: Position, b: Position) -> f64 {
     earth.inverse(a.lat, a.lon, b.lat, b.lon)

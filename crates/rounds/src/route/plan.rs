@@ -103,7 +103,7 @@ pub(super) fn hopeless(problem: &Problem, j: usize) -> Option<Unplaced> {
     if crews().next().is_none() {
         return Some(Unplaced::Skills);
     }
-    if crews().filter(roomy).next().is_none() {
+    if !crews().any(|c| roomy(&c)) {
         return Some(Unplaced::Room);
     }
     let any = (0..problem.crews.len()).any(|c| timetable(problem, c, &[j]).is_some());

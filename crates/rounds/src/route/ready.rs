@@ -1,7 +1,7 @@
 //! A problem laid out for a quick search: small numbers, side by side as the inner loop reads them.
 
 use super::plan::{ANY, hopeless};
-use super::{Crew, Problem, Unplaced};
+use super::{Crew, Problem, Travel, Unplaced};
 
 /// Distance and seconds of one way.
 #[derive(Clone, Copy)]
@@ -36,15 +36,87 @@ const LIKELY: usize = 40;
 /// So many of the nearest jobs can be torn out together.
 const AROUND: usize = 200;
 
+/// Tables of travel, with the places in an order that puts near ones side by side, so that a search stays in near memory.
+struct Ways {
+    places: usize,
+    /// Row: from.
+    distance: Vec<i32>,
+    seconds: Vec<i32>,
+    /// Row: to; empty if it is the same both ways.
+    distance_to: Vec<i32>,
+    seconds_to: Vec<i32>,
+    /// New index of each place.
+    rank: Vec<u32>,
+}
+
+impl Ways {
+    fn new(travel: &Travel) -> Ways {
+        let places = travel.places;
+        let order = chain(travel);
+        let mut rank = vec![0; places];
+        order
+            .iter()
+            .enumerate()
+            .for_each(|(new, &old)| rank[old] = new as u32);
+        let table = |of: &[i64], turned: bool| -> Vec<i32> {
+            let cell = |a: usize, b: usize| {
+                of[if turned {
+                    b * places + a
+                } else {
+                    a * places + b
+                }] as i32
+            };
+            order
+                .iter()
+                .flat_map(|&a| order.iter().map(move |&b| (a, b)))
+                .map(|(a, b)| cell(a, b))
+                .collect()
+        };
+        let same = |of: &[i64]| {
+            (0..places).all(|a| (0..a).all(|b| of[a * places + b] == of[b * places + a]))
+        };
+        let turned = |of: &[i64]| {
+            if same(of) {
+                Vec::new()
+            } else {
+                table(of, true)
+            }
+        };
+        Ways {
+            places,
+            distance: table(&travel.distance, false),
+            seconds: table(&travel.seconds, false),
+            distance_to: turned(&travel.distance),
+            seconds_to: turned(&travel.seconds),
+            rank,
+        }
+    }
+}
+
+/// Places in a chain, each followed by the nearest not yet in it.
+fn chain(travel: &Travel) -> Vec<usize> {
+    let mut rest: Vec<usize> = (0..travel.places).collect();
+    let mut order = Vec::with_capacity(rest.len());
+    let mut at = 0;
+    while !rest.is_empty() {
+        let way = |p: usize| {
+            travel.distance[at * travel.places + p]
+                .saturating_add(travel.distance[p * travel.places + at])
+        };
+        let k = (0..rest.len())
+            .min_by_key(|&k| (way(rest[k]), rest[k]))
+            .unwrap_or(0);
+        at = rest.swap_remove(k);
+        order.push(at);
+    }
+    order
+}
+
 pub(super) struct Ready {
     pub jobs: usize,
     pub crews: usize,
     pub kinds: usize,
-    places: usize,
-    /// Row: from.
-    legs: Vec<Leg>,
-    /// Row: to.
-    back: Vec<Leg>,
+    ways: Ways,
     pub tasks: Vec<Task>,
     windows: Vec<Vec<(i32, i32)>>,
     /// `jobs × kinds`.
@@ -66,26 +138,15 @@ pub(super) struct Ready {
 
 impl Ready {
     pub(super) fn new(problem: &Problem) -> Ready {
-        let places = problem.travel.places;
-        let legs: Vec<Leg> = (0..places * places)
-            .map(|i| Leg {
-                distance: problem.travel.distance[i] as i32,
-                seconds: problem.travel.seconds[i] as i32,
-            })
-            .collect();
-        let back = (0..places * places)
-            .map(|i| legs[(i % places) * places + i / places])
-            .collect();
+        let ways = Ways::new(&problem.travel);
         let (class, classes) = classes(&problem.crews);
         let hopeless: Vec<Option<Unplaced>> = hopeless_by_class(problem, &classes);
         let mut ready = Ready {
             jobs: problem.jobs.len(),
             crews: problem.crews.len(),
             kinds: problem.crews.first().map_or(0, |c| c.room.len()),
-            places,
-            legs,
-            back,
-            tasks: tasks(problem),
+            tasks: tasks(problem, &ways.rank),
+            ways,
             windows: problem
                 .jobs
                 .iter()
@@ -123,19 +184,43 @@ impl Ready {
 
     #[inline(always)]
     pub(super) fn leg(&self, from: u32, to: u32) -> Leg {
-        self.legs[from as usize * self.places + to as usize]
+        Leg {
+            distance: self.distance(from)[to as usize],
+            seconds: self.seconds(from, to),
+        }
     }
 
-    /// Ways from a place to all others.
+    /// Distances from a place to all others.
     #[inline(always)]
-    pub(super) fn from(&self, place: u32) -> &[Leg] {
-        &self.legs[place as usize * self.places..][..self.places]
+    pub(super) fn distance(&self, from: u32) -> &[i32] {
+        &self.ways.distance[from as usize * self.ways.places..][..self.ways.places]
     }
 
-    /// Ways to a place from all others.
+    /// Distances to a place from all others.
     #[inline(always)]
-    pub(super) fn to(&self, place: u32) -> &[Leg] {
-        &self.back[place as usize * self.places..][..self.places]
+    pub(super) fn distance_to(&self, to: u32) -> &[i32] {
+        let table = if self.ways.distance_to.is_empty() {
+            &self.ways.distance
+        } else {
+            &self.ways.distance_to
+        };
+        &table[to as usize * self.ways.places..][..self.ways.places]
+    }
+
+    #[inline(always)]
+    pub(super) fn seconds(&self, from: u32, to: u32) -> i32 {
+        self.ways.seconds[from as usize * self.ways.places + to as usize]
+    }
+
+    /// The same, read from the row of where it leads to, so that one row after another is not needed.
+    #[inline(always)]
+    pub(super) fn seconds_to(&self, from: u32, to: u32) -> i32 {
+        let table = if self.ways.seconds_to.is_empty() {
+            &self.ways.seconds
+        } else {
+            &self.ways.seconds_to
+        };
+        table[to as usize * self.ways.places + from as usize]
     }
 
     /// First second from `arrive` on at which job `u` may start.
@@ -175,7 +260,7 @@ impl Ready {
         let starts: Vec<u32> = self
             .classes
             .iter()
-            .map(|c| problem.crews[c[0] as usize].from as u32)
+            .map(|c| self.ways.rank[problem.crews[c[0] as usize].from])
             .collect();
         self.far = (0..self.jobs)
             .map(|j| {
@@ -248,9 +333,9 @@ fn first(keyed: &mut Vec<(i64, u32)>, n: usize) -> impl Iterator<Item = u32> + '
     keyed.iter().map(|k| k.1)
 }
 
-fn tasks(problem: &Problem) -> Vec<Task> {
+fn tasks(problem: &Problem, rank: &[u32]) -> Vec<Task> {
     let jobs = problem.jobs.iter().map(|job| Task {
-        place: job.place as u32,
+        place: rank[job.place],
         service: job.service as i32,
         open: job.windows.first().unwrap_or(&ANY).open as i32,
         close: job.windows.last().unwrap_or(&ANY).close as i32,
@@ -260,7 +345,7 @@ fn tasks(problem: &Problem) -> Vec<Task> {
     });
     let ends = problem.crews.iter().flat_map(|crew| {
         [crew.from, crew.to].map(|place| Task {
-            place: place as u32,
+            place: rank[place],
             service: 0,
             open: crew.hours.open as i32,
             close: crew.hours.close as i32,

@@ -7,7 +7,7 @@
 
 use super::lots::Lots;
 use super::plan::finish;
-use super::ready::{Leg, Near, Ready};
+use super::ready::{Near, Ready};
 use super::{Plan, Problem};
 use model::math;
 
@@ -22,13 +22,13 @@ const STRING: f64 = 10.0;
 /// Share of strings that leave some stops in their middle.
 const SPLIT: f64 = 0.5;
 /// Chance that one more stop is left in the middle.
-const SPARE: f64 = 0.01;
+const SPARE: f64 = 0.3;
 /// Share of iterations that tear out a whole route.
-const WHOLE: f64 = 0.01;
+const WHOLE: f64 = 0.005;
 /// First and last temperature, as shares of the mean cost of a stop in the first plan; the cooler start is for a given plan.
-const HOT: f64 = 0.3;
+const HOT: f64 = 0.6;
 const WARM: f64 = 0.05;
-const COLD: f64 = 0.003;
+const COLD: f64 = 0.005;
 /// Jobs left out that are tried again in one iteration, besides those torn out.
 const AGAIN: usize = 12;
 
@@ -118,6 +118,7 @@ struct Search<'a> {
     ahead: Vec<Span>,
     behind: Vec<Span>,
     timed: bool,
+    least_per_distance: i64,
     /// Crews at home, by class, and where each stands there.
     home: Vec<Vec<u32>>,
     home_at: Vec<u32>,
@@ -252,6 +253,12 @@ impl<'a> Search<'a> {
             ahead: (0..count).map(|i| alone(ready, i)).collect(),
             behind: (0..count).map(|i| alone(ready, i)).collect(),
             timed: problem.crews.iter().any(|c| c.per_second > 0),
+            least_per_distance: problem
+                .crews
+                .iter()
+                .map(|c| c.per_distance)
+                .min()
+                .unwrap_or(0),
             home: vec![Vec::new(); ready.classes.len()],
             home_at: vec![NONE; ready.crews],
             left: Vec::new(),
@@ -855,22 +862,36 @@ impl<'a> Search<'a> {
     fn try_likely(&mut self, u: usize, best: &mut (i64, u32)) {
         let ready = self.ready;
         let place = self.nodes[u].place;
-        let onward = ready.from(place);
-        for near in &ready.before[u] {
-            let v = &self.nodes[near.job as usize];
-            if v.route != NONE && !self.blinks() {
-                let next = self.nodes[self.nodes[near.job as usize].next as usize].place;
-                self.weigh(u, near.job as usize, near.leg, onward[next as usize], best);
+        for &Near { job: v, leg } in &ready.before[u] {
+            let node = &self.nodes[v as usize];
+            if node.route != NONE
+                && !self.hopeless(leg.distance - node.onward, best.0)
+                && !self.blinks()
+            {
+                let next = self.nodes[self.nodes[v as usize].next as usize].place;
+                let on = ready.distance(place)[next as usize];
+                self.weigh(u, v as usize, leg.distance, on, best);
             }
         }
-        let inward = ready.to(place);
         for &Near { job, leg } in &ready.after[u] {
-            if self.nodes[job as usize].route != NONE && !self.blinks() {
-                let prev = self.nodes[job as usize].prev as usize;
-                let before = inward[self.nodes[prev].place as usize];
-                self.weigh(u, prev, before, leg, best);
+            let node = &self.nodes[job as usize];
+            if node.route == NONE {
+                continue;
+            }
+            let prev = &self.nodes[node.prev as usize];
+            if !self.hopeless(leg.distance - prev.onward, best.0) && !self.blinks() {
+                let v = self.nodes[job as usize].prev as usize;
+                let here = ready.distance_to(place)[self.nodes[v].place as usize];
+                self.weigh(u, v, here, leg.distance, best);
             }
         }
+    }
+
+    /// Going there and back from the nearer end is more than the best so far; were no way shorter by way of a third place,
+    /// this could not be the best.
+    #[inline(always)]
+    fn hopeless(&self, longer: i32, best: i64) -> bool {
+        2 * self.least_per_distance * i64::from(longer) >= best
     }
 
     /// A crew of each class that is still at home.
@@ -879,8 +900,9 @@ impl<'a> Search<'a> {
             if let Some(&crew) = self.home[k].last() {
                 let (first, last) = self.ends(crew as usize);
                 let (place, ready) = (self.nodes[u].place, self.ready);
-                let (a, b) = (self.nodes[first].place, self.nodes[last].place);
-                self.weigh(u, first, ready.leg(a, place), ready.leg(place, b), best);
+                let here = ready.distance_to(place)[self.nodes[first].place as usize];
+                let on = ready.distance(place)[self.nodes[last].place as usize];
+                self.weigh(u, first, here, on, best);
             }
         }
     }
@@ -895,12 +917,10 @@ impl<'a> Search<'a> {
             let (mut at, last) = self.ends(crew);
             while at != last {
                 let next = self.nodes[at].next as usize;
-                let legs = (
-                    ready.leg(self.nodes[at].place, place),
-                    ready.leg(place, self.nodes[next].place),
-                );
+                let here = ready.distance_to(place)[self.nodes[at].place as usize];
+                let on = ready.distance(place)[self.nodes[next].place as usize];
                 if !self.blinks() {
-                    self.weigh(u, at, legs.0, legs.1, best);
+                    self.weigh(u, at, here, on, best);
                 }
                 at = next;
             }
@@ -909,12 +929,12 @@ impl<'a> Search<'a> {
 
     /// What it would add to the cost to hang `u` in after `v`, if that can be done and beats the best so far.
     #[inline(always)]
-    fn weigh(&mut self, u: usize, v: usize, here: Leg, on: Leg, best: &mut (i64, u32)) {
+    fn weigh(&mut self, u: usize, v: usize, here: i32, on: i32, best: &mut (i64, u32)) {
         let ready = self.ready;
         let (node, task) = (&self.nodes[v], &ready.tasks[u]);
         let crew = node.route as usize;
         let line = &self.lines[crew];
-        let longer = i64::from(here.distance) + i64::from(on.distance) - i64::from(node.onward);
+        let longer = i64::from(here) + i64::from(on) - i64::from(node.onward);
         let mut more = line.per_distance * longer;
         if line.stops == 0 {
             more += line.fixed;
@@ -922,10 +942,13 @@ impl<'a> Search<'a> {
         if line.per_second == 0 && more >= best.0 {
             return;
         }
-        let Some(start) = ready.start_from(u, node.done + here.seconds) else {
+        let next = &self.nodes[node.next as usize];
+        let here = ready.seconds_to(node.place, task.place);
+        let Some(start) = ready.start_from(u, node.done + here) else {
             return;
         };
-        if start + task.service + on.seconds > self.nodes[node.next as usize].due {
+        let on = ready.seconds(task.place, next.place);
+        if start + task.service + on > next.due {
             return;
         }
         if task.needs & !line.skills != 0 {
@@ -943,8 +966,8 @@ impl<'a> Search<'a> {
             } else {
                 let next = self.nodes[v].next as usize;
                 self.ahead[v]
-                    .then(here.seconds, alone(ready, u))
-                    .then(on.seconds, self.behind[next])
+                    .then(here, alone(ready, u))
+                    .then(on, self.behind[next])
                     .long
             };
             more += per_second * (with - seconds);
