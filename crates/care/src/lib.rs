@@ -8,6 +8,7 @@ pub mod cautions;
 pub mod clean;
 pub mod decide;
 pub mod facts;
+pub mod feeding;
 pub mod judge;
 pub mod method;
 pub mod moving;
@@ -18,6 +19,7 @@ pub mod rules;
 pub mod sight;
 pub mod signs;
 pub mod water;
+pub mod watering;
 
 pub use case::{CrownFacts, CutCase, Grounds, Settled};
 pub use decide::{Decision, decide};

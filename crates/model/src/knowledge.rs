@@ -14,6 +14,7 @@ mod origin;
 mod places;
 mod reader;
 mod rows;
+mod supply;
 mod tables;
 mod traits;
 mod transplant;
@@ -26,6 +27,9 @@ pub use ills::{
 pub use names::Named;
 pub use reader::Flaw;
 pub use rows::{Genus, HowSeen, Place, RuleRow, SafetyRow, Source, Synonym};
+pub use supply::{
+    FactorKind, FactorRow, FeedKind, FeedRow, FeedSize, ProductRow, SoilRow, WaterFigure,
+};
 pub use tables::Tables;
 pub use transplant::{MovePalm, MoveSay, MoveTopic, MoveWhen, TransplantRow};
 
@@ -62,6 +66,16 @@ pub struct Knowledge {
     pub cleaners: Vec<CleanerRow>,
     /// What sources say of moving palms, in the order of the file.
     pub transplant: Vec<TransplantRow>,
+    /// Soils and the water they hold, in the order of the file.
+    pub soils: Vec<SoilRow>,
+    /// How much of what short grass would take palms take, in the order of the file.
+    pub factors: Vec<FactorRow>,
+    /// Figures of watering, in the order of the file.
+    pub water_figures: Vec<WaterFigure>,
+    /// Products to feed with, in the order of the file.
+    pub products: Vec<ProductRow>,
+    /// What sources say of feeding, in the order of the file.
+    pub feeding: Vec<FeedRow>,
     /// Places with monthly means, in the order of the file.
     pub places: Vec<Place>,
     /// Sources, in the order of the file.

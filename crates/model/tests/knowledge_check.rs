@@ -70,6 +70,10 @@ fn caught(code: &str, table: &str, seed: impl FnOnce(&Tables<'static>) -> String
         "safety.csv" => &mut tables.safety,
         "cleaners.csv" => &mut tables.cleaners,
         "transplant.csv" => &mut tables.transplant,
+        "soils.csv" => &mut tables.soils,
+        "landscape_factors.csv" => &mut tables.factors,
+        "products.csv" => &mut tables.products,
+        "fertiliser.csv" => &mut tables.feeding,
         "climate_normals.csv" => &mut tables.climate,
         _ => &mut tables.sources,
     };
@@ -123,6 +127,38 @@ fn faults_of_the_trait_table_are_caught() {
     });
     caught("genus-missing", "genera.csv", |t| {
         with(t.genera, "\nZombia,palmate,no,memory-general,", "")
+    });
+}
+
+#[test]
+fn faults_of_what_palms_are_given_are_caught() {
+    caught("out-of-order", "soils.csv", |t| {
+        with(t.soils, "0.05,0.11,5,10", "0.11,0.05,5,10")
+    });
+    caught("out-of-order", "soils.csv", |t| {
+        with(t.soils, "0.05,0.11,5,10", "0.05,0.31,5,10")
+    });
+    caught("unknown-species", "landscape_factors.csv", |t| {
+        with(
+            t.factors,
+            "Phoenix dactylifera,crop",
+            "Phoenix dactilifera,crop",
+        )
+    });
+    caught("out-of-limits", "landscape_factors.csv", |t| {
+        with(t.factors, "0.95,1,", "0.95,100,")
+    });
+    caught("out-of-limits", "products.csv", |t| {
+        with(t.products, ",8,2,12,4,", ",8,2,120,4,")
+    });
+    caught("unknown-product", "fertiliser.csv", |t| {
+        with(t.feeding, "maintenance,palm-blend", "maintenance,palm-mix")
+    });
+    caught("unknown-disorder", "fertiliser.csv", |t| {
+        with(t.feeding, "rate,k-deficiency", "rate,potash-deficiency")
+    });
+    caught("no-source", "fertiliser.csv", |t| {
+        with(t.feeding, ",mitchell-fert;ep261", ",")
     });
 }
 

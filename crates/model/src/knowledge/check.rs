@@ -7,6 +7,7 @@ mod cleaners;
 mod climate;
 mod ills;
 mod names;
+mod supply;
 mod texts;
 mod transplant;
 
@@ -28,6 +29,7 @@ pub fn check(tables: &Tables) -> Vec<Flaw> {
     texts::safety(tables.safety, &mut flaws);
     cleaners::cleaners(tables.cleaners, &disorders(&known), &mut flaws);
     transplant::transplant(tables.transplant, &known, &mut flaws);
+    supply::supply(tables, &known, &mut flaws);
     ills::ills(tables, &known, &mut flaws);
     climate::places(tables.climate, &mut flaws);
     flaws.sort();

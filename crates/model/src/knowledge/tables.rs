@@ -29,6 +29,16 @@ pub struct Tables<'a> {
     pub cleaners: &'a str,
     /// `transplant.csv`: what sources say of moving palms.
     pub transplant: &'a str,
+    /// `soils.csv`: the water soils hold.
+    pub soils: &'a str,
+    /// `landscape_factors.csv`: how much water palms take against short grass.
+    pub factors: &'a str,
+    /// `water_figures.csv`: figures of watering.
+    pub water_figures: &'a str,
+    /// `products.csv`: what palms are fed with.
+    pub products: &'a str,
+    /// `fertiliser.csv`: how much, how often, how long until it shows.
+    pub feeding: &'a str,
     /// `climate_normals.csv`.
     pub climate: &'a str,
     /// `sources.csv`.
@@ -52,6 +62,11 @@ impl Tables<'static> {
             disagreements: include_str!("../../../../knowledge/disagreements.csv"),
             cleaners: include_str!("../../../../knowledge/cleaners.csv"),
             transplant: include_str!("../../../../knowledge/transplant.csv"),
+            soils: include_str!("../../../../knowledge/soils.csv"),
+            factors: include_str!("../../../../knowledge/landscape_factors.csv"),
+            water_figures: include_str!("../../../../knowledge/water_figures.csv"),
+            products: include_str!("../../../../knowledge/products.csv"),
+            feeding: include_str!("../../../../knowledge/fertiliser.csv"),
             climate: include_str!("../../../../knowledge/climate_normals.csv"),
             sources: include_str!("../../../../knowledge/sources.csv"),
         }
