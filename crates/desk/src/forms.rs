@@ -35,6 +35,7 @@ pub use length::{read_length, write_length};
 pub use moving::{AtMove, SOILS, move_of, moving, save_move, typed_move};
 pub use offers::{Offer, baths_in_use, mixes, offers};
 pub use palm::{Register, palm, seen_mark, typed_palm};
+pub(crate) use save::BY;
 pub use save::{
     Stop, entry_id, look_of, nearest, new_palm, save_hold, save_inspection, save_lift, save_palm,
     save_removal, withdraw_inspection,

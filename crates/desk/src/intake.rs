@@ -31,6 +31,7 @@ mod round;
 mod signs;
 mod table;
 mod touches;
+mod travel;
 
 pub use climate::{ClimateReader, ClimateRow, climates};
 pub use encoding::decode;
@@ -47,6 +48,7 @@ pub use refused_file::RefusedFile;
 pub use round::{RoundReader, RoundRow};
 pub use signs::{SignsReader, SignsRow};
 pub use touches::{TouchReader, TouchRow, TouchWhat};
+pub use travel::{TRAVEL_COLUMNS, TravelReader, TravelRow, TravelTable};
 
 use model::Finding;
 

@@ -3,9 +3,11 @@
 pub mod assess;
 pub mod blades;
 pub mod clock;
+pub mod day_rounds;
 pub mod demo;
 pub mod export;
 pub mod forms;
+pub mod health;
 pub mod intake;
 pub mod judging;
 pub mod measure;

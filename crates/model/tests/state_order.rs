@@ -183,7 +183,14 @@ fn work(n: u64, sketch: &Sketch) -> Body {
         }),
         28 => Body::WeatherNoted(WeatherDay {
             rain: Some(n as f64),
-            ..WeatherDay::blank(if sketch.other.is_multiple_of(2) { "" } else { "N0" }, on)
+            ..WeatherDay::blank(
+                if sketch.other.is_multiple_of(2) {
+                    ""
+                } else {
+                    "N0"
+                },
+                on,
+            )
         }),
         29 => Body::RoundPlanned(RoundPlan {
             stops: vec![RoundStop {

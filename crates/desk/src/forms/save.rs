@@ -12,7 +12,7 @@ use std::sync::Arc;
 use uuid::Uuid;
 
 /// Who is named as the writer until there are people in the ledger.
-pub(super) const BY: &str = "keeper";
+pub(crate) const BY: &str = "keeper";
 
 /// Why a form was not saved. What was typed is still the caller's.
 #[derive(Debug)]
@@ -23,6 +23,14 @@ pub enum Stop {
     NoPalm,
     /// The ledger could not read or write.
     Ledger(ledger::Error),
+}
+
+impl Stop {
+    /// Something wrong with the form as a whole.
+    pub fn whole(findings: impl IntoIterator<Item = Finding>) -> Stop {
+        let trouble = |finding| Trouble { field: "", finding };
+        Stop::Troubles(findings.into_iter().map(trouble).collect())
+    }
 }
 
 impl From<Vec<Trouble>> for Stop {
@@ -40,12 +48,7 @@ impl From<ledger::Error> for Stop {
 impl From<Refused> for Stop {
     fn from(refused: Refused) -> Stop {
         match refused {
-            Refused::Findings(findings) => Stop::Troubles(
-                findings
-                    .into_iter()
-                    .map(|finding| Trouble { field: "", finding })
-                    .collect(),
-            ),
+            Refused::Findings(findings) => Stop::whole(findings),
             Refused::Ledger(error) => Stop::Ledger(error),
         }
     }
@@ -286,10 +289,7 @@ pub(super) fn record(
 }
 
 pub(super) fn whole(code: &'static str) -> Stop {
-    Stop::Troubles(vec![Trouble {
-        field: "",
-        finding: Finding::new(code, Severity::Refuse),
-    }])
+    Stop::whole([Finding::new(code, Severity::Refuse)])
 }
 
 /// The palm a form starts from when a new one is registered: one stem, everything else unknown.

@@ -7,8 +7,8 @@ use super::case::StemToday;
 use super::loss;
 use crate::judging;
 use crate::office::Office;
-use care::Grounds;
 use care::judge::Judgement;
+use care::{Grounds, Stand};
 use crown::{Cut, DueWindow, Explanation, PalmReading, Reading};
 use model::{Day, Finding, PalmId, PalmRecord};
 use rayon::prelude::*;
@@ -46,6 +46,8 @@ pub struct Standing {
     pub holds: Vec<Finding>,
     /// What the cut plans of all stems take.
     pub take: Cut,
+    /// Whether any of that takes a lift.
+    pub lift: bool,
 }
 
 impl Standing {
@@ -71,6 +73,7 @@ impl Standing {
             },
             holds: Vec::new(),
             take: Cut::NONE,
+            lift: false,
         };
         for (stem, _) in &reading.stems {
             let grounds = Grounds::default();
@@ -104,6 +107,8 @@ impl Standing {
         self.take.green += plan.may_take.green;
         self.take.yellowing += plan.may_take.yellowing;
         self.take.brown += plan.may_take.brown;
+        let lift = matches!(plan.method.stand, Stand::Lift | Stand::LiftFromAbove);
+        self.lift |= lift && plan.may_take != Cut::NONE;
     }
 
     /// Whether more was lost than ageing and move make in 19 of 20 cases.

@@ -129,6 +129,7 @@ fn calm() -> Standing {
         },
         holds: Vec::new(),
         take: Cut::NONE,
+        lift: false,
     }
 }
 
