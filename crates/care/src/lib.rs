@@ -13,6 +13,7 @@ pub mod judge;
 pub mod method;
 pub mod moving;
 pub mod plan;
+pub mod reach;
 pub mod rotation;
 pub mod rule;
 pub mod rules;

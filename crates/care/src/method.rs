@@ -2,14 +2,10 @@
 
 use crate::cautions::skirt;
 use crate::plan::{Method, Stand, Tool};
+use crate::reach::{HAND_REACH, pole_top};
 use crate::rules::stub;
 use crate::sight::Sight;
-use model::{Finding, Metres};
-
-/// Crown bases up to this height are within hand's reach from the ground (assumed).
-pub const HAND_REACH: Metres = Metres(2.0);
-/// Crown bases up to this height are within a pole's reach from the ground (assumed).
-pub const POLE_REACH: Metres = Metres(5.0);
+use model::Finding;
 
 /// The method, with the findings of the method rules.
 pub fn method(sight: &Sight, findings: Vec<Finding>) -> Method {
@@ -25,7 +21,8 @@ pub fn method(sight: &Sight, findings: Vec<Finding>) -> Method {
     }
 }
 
-/// Where the cutter stands.
+/// Where the cutter stands, with whatever tool of the table it takes: hands reach 8 ft and a pole 21 to 22 ft (common
+/// practice, no source). [`crate::reach`] says with which tool and where.
 pub fn stand(sight: &Sight) -> Stand {
     if skirt::hangs(sight) {
         return Stand::LiftFromAbove;
@@ -33,7 +30,7 @@ pub fn stand(sight: &Sight) -> Stand {
     match sight.palm.trunk_height {
         None => Stand::Unknown,
         Some(h) if h <= HAND_REACH => Stand::Ground,
-        Some(h) if h <= POLE_REACH => Stand::GroundWithPole,
+        Some(h) if h <= pole_top(sight.knowledge) => Stand::GroundWithPole,
         Some(_) => Stand::Lift,
     }
 }
@@ -50,8 +47,10 @@ mod tests {
         for (height, brown, stand) in [
             (None, 3, Stand::Unknown),
             (Some(1.0), 3, Stand::Ground),
-            (Some(5.0), 3, Stand::GroundWithPole),
-            (Some(5.1), 3, Stand::Lift),
+            (Some(2.4), 3, Stand::Ground),
+            (Some(2.5), 3, Stand::GroundWithPole),
+            (Some(6.5), 3, Stand::GroundWithPole),
+            (Some(6.6), 3, Stand::Lift),
             (Some(1.0), 30, Stand::LiftFromAbove),
         ] {
             scene.palm.trunk_height = height.map(Metres);

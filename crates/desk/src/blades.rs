@@ -20,7 +20,8 @@ use uuid::Uuid;
 
 /// Holds for which a palm may pass something on to a blade. A nest, a wire or the keeper's own reason is none; a weevil
 /// does not travel on blades.
-pub const INFECTIOUS: [&str; 5] = [
+pub const INFECTIOUS: [&str; 6] = [
+    "lab-confirmed",
     "wilt-suspect",
     "phytoplasma-suspect",
     "bud-rot-suspect",
@@ -29,7 +30,7 @@ pub const INFECTIOUS: [&str; 5] = [
 ];
 
 /// What the rules advise a hold for, by the beginning of the code of what they say, and the reason it stands for.
-const ADVISED: [(&str, &str); 7] = [
+pub(crate) const ADVISED: [(&str, &str); 7] = [
     ("hold-wilt", "wilt-suspect"),
     ("hold-decline", "wilt-suspect"),
     ("hold-phytoplasma", "phytoplasma-suspect"),

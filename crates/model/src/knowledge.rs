@@ -16,6 +16,7 @@ mod reader;
 mod rows;
 mod supply;
 mod tables;
+mod tools;
 mod traits;
 mod transplant;
 
@@ -31,6 +32,7 @@ pub use supply::{
     FactorKind, FactorRow, FeedKind, FeedRow, FeedSize, ProductRow, SoilRow, WaterFigure,
 };
 pub use tables::Tables;
+pub use tools::{Edge, Grip, ToolRow};
 pub use transplant::{MovePalm, MoveSay, MoveTopic, MoveWhen, TransplantRow};
 
 use crate::species::Species;
@@ -76,6 +78,8 @@ pub struct Knowledge {
     pub products: Vec<ProductRow>,
     /// What sources say of feeding, in the order of the file.
     pub feeding: Vec<FeedRow>,
+    /// What palms are cut with and from, in the order of the file.
+    pub tools: Vec<ToolRow>,
     /// Places with monthly means, in the order of the file.
     pub places: Vec<Place>,
     /// Sources, in the order of the file.

@@ -74,6 +74,7 @@ fn caught(code: &str, table: &str, seed: impl FnOnce(&Tables<'static>) -> String
         "landscape_factors.csv" => &mut tables.factors,
         "products.csv" => &mut tables.products,
         "fertiliser.csv" => &mut tables.feeding,
+        "tools.csv" => &mut tables.tools,
         "climate_normals.csv" => &mut tables.climate,
         _ => &mut tables.sources,
     };
@@ -127,6 +128,38 @@ fn faults_of_the_trait_table_are_caught() {
     });
     caught("genus-missing", "genera.csv", |t| {
         with(t.genera, "\nZombia,palmate,no,memory-general,", "")
+    });
+}
+
+#[test]
+fn faults_of_the_tools_are_caught() {
+    let table = "tools.csv";
+    caught("no-source", table, |t| {
+        with(
+            t.tools,
+            "mida la suya.\",common-practice",
+            "mida la suya.\",",
+        )
+    });
+    caught("not-a-word", table, |t| {
+        with(t.tools, "teeth,pole", "teeth,rope")
+    });
+    caught("not-a-word", table, |t| {
+        with(t.tools, "none,machine", "shears,machine")
+    });
+    caught("no-figure", table, |t| with(t.tools, "1.8,4.27", ",4.27"));
+    caught("out-of-order", table, |t| {
+        with(t.tools, "1.8,4.27", "4.27,1.8")
+    });
+    caught("out-of-limits", table, |t| {
+        with(t.tools, "1.8,4.27", "1.8,42.7")
+    });
+    caught("out-of-limits", table, |t| with(t.tools, ",,4.4,", ",,44,"));
+    caught("key-twice", table, |t| {
+        with(t.tools, "\nknife,", "\nloppers,")
+    });
+    caught("not-translated", table, |t| {
+        with(t.tools, "Ladder,Escalera", "Ladder,Ladder")
     });
 }
 

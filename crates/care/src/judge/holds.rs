@@ -18,7 +18,7 @@ pub const ALONE: [(&str, HoldKind); 6] = [
 ];
 
 /// Reason codes of holds that have words for what to do instead, whom to tell and what ends them.
-const REASONS: [&str; 12] = [
+const REASONS: [&str; 13] = [
     "wilt-suspect",
     "phytoplasma-suspect",
     "bud-rot-suspect",
@@ -30,6 +30,7 @@ const REASONS: [&str; 12] = [
     "bats",
     "bees",
     "wires",
+    "lab-confirmed",
     "keeper",
 ];
 

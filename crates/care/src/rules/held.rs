@@ -1,7 +1,8 @@
-//! Hold: somebody set one for a reason of their own.
+//! Hold: somebody set one for a reason of their own, or because a laboratory has found a disease.
 //!
-//! Says: nobody cuts until it is lifted or its last day has passed; who set it knows why.
-//! Source: the keeper's own entry.
+//! Says: nobody cuts until it is lifted or its last day has passed; who set it knows why. Of a disease that a laboratory
+//! has found the authority says what is done; until then whatever touches the palm touches no other.
+//! Source: the keeper's own entry; disinfect when cutting out disease [disease_cut_each].
 //! Would change it: lifting the hold.
 
 use crate::rule::{Limit, Part, Rule, Say, Spoken};
@@ -12,11 +13,18 @@ use model::{Arg, Finding, Severity};
 const SET: Say = Say::new("hold-set", Severity::Refuse).practice();
 const NOTED: Say = Say::new("hold-set-noted", Severity::Refuse).practice();
 
+const CONFIRMED: Say = Say::new("hold-lab-confirmed", Severity::Refuse)
+    .on(&["disease_cut_each"])
+    .practice();
+
+/// Reason of a hold that somebody sets on a laboratory's result.
+pub const LAB: &str = "lab-confirmed";
+
 /// The rule.
 pub const RULE: Rule = Rule {
     key: "held",
     part: Part::Hold,
-    says: &[SET, NOTED],
+    says: &[SET, NOTED, CONFIRMED],
     check,
 };
 
@@ -51,6 +59,9 @@ fn check(sight: &Sight) -> Spoken {
 
 fn finding(sight: &Sight, hold: &Hold) -> Finding {
     let since = Arg::Date(hold.since.day());
+    if hold.reason == LAB {
+        return sight.say(&CONFIRMED).with("since", since);
+    }
     let words = if hold.note.trim().is_empty() && hold.reason != "keeper" {
         &hold.reason
     } else {
@@ -81,5 +92,7 @@ mod tests {
         assert_eq!(codes(&super::RULE, &scene), ["hold-set-noted"]);
         scene.holds[0].reason = "nest".into();
         assert_eq!(codes(&super::RULE, &scene), [""; 0]);
+        scene.holds[0].reason = super::LAB.into();
+        assert_eq!(codes(&super::RULE, &scene), ["hold-lab-confirmed"]);
     }
 }

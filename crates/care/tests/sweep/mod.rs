@@ -88,6 +88,7 @@ const CHANGES: &[fn(&mut Scene)] = &[
             .for_each(|kind| s.hold(&format!("{kind}-suspect")))
     },
     |s| s.hold("conk"),
+    |s| s.hold("lab-confirmed"),
     |s| s.crown.probabilities = [0.2, 0.0, 0.1, 0.7],
     |s| s.crown.probabilities = [0.3, 0.0, 0.4, 0.3],
     |s| s.crown.probabilities = [0.75, 0.0, 0.25, 0.0],

@@ -47,6 +47,7 @@ hold-trunk-rot-suspect = A hold is set because a rot of the trunk is suspected. 
 hold-weevil = A weevil is suspected: { $disorder } ({ $share }). Do not cut: fresh cuts draw more of them, and the crown may break. Tell the plant health authority; treatment is for licensed applicators.
 hold-weevil-seen = { $sign }: seen at the last look. Do not cut: fresh cuts draw weevils, and the crown may break. Tell the plant health authority; treatment is for licensed applicators.
 hold-weevil-suspect = A hold is set because a weevil is suspected. Do not cut: fresh cuts draw weevils. Tell the plant health authority; treatment is for licensed applicators.
+hold-lab-confirmed = A laboratory found a disease; the hold stands since { $since }. Do not cut: the plant health authority says what happens to the palm. What touches it touches no other palm.
 hold-conk = A hold is set for a conk. Do not cut or climb: the trunk may be rotten inside. Keep people out of its fall, and have a qualified tree risk assessor look at it.
 hold-set = Somebody set a hold on { $since }. Do not cut until it is lifted.
 hold-set-noted = Somebody set a hold on { $since }: { $note }. Do not cut until it is lifted.

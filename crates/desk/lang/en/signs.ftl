@@ -116,6 +116,7 @@ need-suspect-weevil = A weevil cannot be ruled out ({ $share }): nobody cuts.
 need-seen-trunk-rot = { $sign }: nobody cuts or climbs, keep people away, and have the trunk judged.
 need-seen-weevil = { $sign }: nobody cuts; ask the plant health authority.
 need-held-conk = A conk on the trunk: nobody cuts or climbs, keep people away.
+need-held-lab = A laboratory found a disease: nobody cuts; keep blades, gloves and boots off the other palms.
 need-held-phytoplasma = Phytoplasma suspected: nobody cuts; ask the plant health authority.
 need-held-bud-rot = Bud rot suspected: nobody cuts; have the bud looked at.
 need-held-trunk-rot = Trunk rot suspected: nobody cuts, climbs or leans anything on it; keep people away.
@@ -125,6 +126,7 @@ forms-hold-reason-phytoplasma-suspect = Phytoplasma suspected
 forms-hold-reason-bud-rot-suspect = Bud rot suspected
 forms-hold-reason-trunk-rot-suspect = Trunk rot suspected, or a conk
 forms-hold-reason-conk = Conk, a fungus on the trunk
+forms-hold-reason-lab-confirmed = Disease found by a laboratory
 forms-hold-reason-bats = Bats in the crown
 forms-hold-reason-bees = Bees or wasps in the crown
 forms-hold-reason-weevil-suspect = Weevil suspected
@@ -162,6 +164,10 @@ hold-ends-weevil-suspect = Somebody qualified has found none, or the palm has be
 hold-instead-conk = Keep people, cars and ladders out of its fall; nobody climbs it. Leave the conk on, photograph it with a hand beside it, and note its height above the ground.
 hold-tell-conk = The owner at once, because the trunk may be rotten inside; a qualified tree risk assessor; a plant clinic to name the fungus.
 hold-ends-conk = A qualified person has judged the trunk, or the palm has been taken down by people who know how to do it.
+
+hold-instead-lab-confirmed = Leave the palm as it is and work it last, with blades, gloves and boots that are cleaned before they go anywhere else. Look at the palms that the same blades cut.
+hold-tell-lab-confirmed = The plant health authority, where the disease must be reported; the owner; everybody who cuts on these grounds.
+hold-ends-lab-confirmed = The palm has been taken away as the authority says, or a laboratory has shown that the result was wrong. A look that seems better does not end it.
 
 hold-instead-spear = Leave every frond on, do not pull, keep water off the crown, and photograph the spear beside a straight pole.
 hold-tell-spear = Somebody who can diagnose palms, within days; at once if it has fallen or come out.

@@ -47,6 +47,7 @@ hold-trunk-rot-suspect = Hay una retención porque se sospecha una pudrición de
 hold-weevil = Se sospecha un picudo: { $disorder } ({ $share }). No se corta: los cortes frescos atraen más, y la corona puede quebrarse. Avise a la autoridad fitosanitaria; el tratamiento es de aplicadores con licencia.
 hold-weevil-seen = { $sign }: visto en la última revisión. No se corta: los cortes frescos atraen picudos, y la corona puede quebrarse. Avise a la autoridad fitosanitaria; el tratamiento es de aplicadores con licencia.
 hold-weevil-suspect = Hay una retención porque se sospecha un picudo. No se corta: los cortes frescos atraen picudos. Avise a la autoridad fitosanitaria; el tratamiento es de aplicadores con licencia.
+hold-lab-confirmed = Un laboratorio halló una enfermedad; la palma está en espera desde el { $since }. No corte: la autoridad de sanidad vegetal dice qué se hace con la palma. Lo que la toca no toca a otra.
 hold-conk = Hay una retención por un cuerpo fructífero de hongo en el tronco. No se corta ni se trepa: el tronco puede estar podrido por dentro. Que nadie pase por donde caería, y que la mire una persona calificada en riesgo de árboles.
 hold-set = La palma está en espera desde el { $since }. No corte hasta que se levante la espera.
 hold-set-noted = La palma está en espera desde el { $since }: { $note }. No corte hasta que se levante la espera.

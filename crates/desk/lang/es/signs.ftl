@@ -117,6 +117,7 @@ need-suspect-weevil = No se puede descartar un picudo ({ $share }): nadie corta.
 need-seen-trunk-rot = { $sign }: nadie corta ni trepa, mantenga lejos a la gente y haga evaluar el tronco.
 need-seen-weevil = { $sign }: nadie corta; pregunte a la autoridad de sanidad vegetal.
 need-held-conk = Un hongo en repisa en el tronco: nadie corta ni trepa, mantenga lejos a la gente.
+need-held-lab = Un laboratorio halló una enfermedad: nadie corta; herramientas, guantes y botas no van a otras palmas.
 need-held-phytoplasma = Sospecha de fitoplasma: nadie corta; pregunte a la autoridad de sanidad vegetal.
 need-held-bud-rot = Sospecha de pudrición de la yema: nadie corta; que vean la yema.
 need-held-trunk-rot = Sospecha de pudrición del tronco: nadie corta, trepa ni apoya nada; mantenga lejos a la gente.
@@ -126,6 +127,7 @@ forms-hold-reason-phytoplasma-suspect = Sospecha de fitoplasma
 forms-hold-reason-bud-rot-suspect = Sospecha de pudrición de la yema
 forms-hold-reason-trunk-rot-suspect = Sospecha de pudrición del tronco, o un hongo en repisa
 forms-hold-reason-conk = Hongo en repisa en el tronco
+forms-hold-reason-lab-confirmed = Enfermedad hallada por un laboratorio
 forms-hold-reason-bats = Murciélagos en la corona
 forms-hold-reason-bees = Abejas o avispas en la corona
 forms-hold-reason-weevil-suspect = Sospecha de picudo
@@ -163,6 +165,10 @@ hold-ends-weevil-suspect = Alguien calificado no halló ninguno, o la palma se t
 hold-instead-conk = Mantenga gente, carros y escaleras fuera de donde puede caer; nadie la trepa. Deje el hongo, fotografíelo con una mano al lado y anote su altura sobre el suelo.
 hold-tell-conk = El dueño de inmediato, porque el tronco puede estar podrido por dentro; un evaluador calificado de riesgo de árboles; una clínica de plantas para nombrar el hongo.
 hold-ends-conk = Una persona calificada juzgó el tronco, o gente que sabe hacerlo retiró la palma.
+
+hold-instead-lab-confirmed = Deje la palma como está y trabájela al final, con herramientas, guantes y botas que se limpian antes de ir a otro lado. Revise las palmas que cortaron las mismas herramientas.
+hold-tell-lab-confirmed = La autoridad de sanidad vegetal, donde la enfermedad debe informarse; el dueño; todos los que cortan en estos terrenos.
+hold-ends-lab-confirmed = La palma se retiró como lo indica la autoridad, o un laboratorio mostró que el resultado era erróneo. Que parezca mejor no la termina.
 
 hold-instead-spear = Deje todas las hojas, no jale, no moje la corona y fotografíe la flecha junto a una vara recta.
 hold-tell-spear = Alguien que sepa diagnosticar palmas, en pocos días; de inmediato si cayó o salió.

@@ -7,7 +7,7 @@ use super::{Trouble, Typed};
 use model::{Arg, Body, Day, EntryId, Finding, PalmId, Severity};
 
 /// Reasons a keeper may choose from, by stable code.
-pub const HOLD_REASONS: [&str; 11] = [
+pub const HOLD_REASONS: [&str; 12] = [
     "keeper",
     "nest",
     "bees",
@@ -19,6 +19,7 @@ pub const HOLD_REASONS: [&str; 11] = [
     "weevil-suspect",
     "spear",
     "wires",
+    "lab-confirmed",
 ];
 
 /// Checks the form that sets a hold.

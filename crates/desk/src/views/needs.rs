@@ -15,13 +15,14 @@ pub const MOVED_DAYS: i32 = 540;
 const LIKELY: f64 = 0.5;
 
 /// The holds of the cut plan that come before everything else, with their rank.
-const WORST_HOLDS: [(&str, u8); 17] = [
+const WORST_HOLDS: [(&str, u8); 18] = [
     ("hold-spear-pulled", 0),
     ("hold-spear-down", 1),
     ("hold-trunk-rot-seen", 1),
     ("hold-trunk-rot", 2),
     ("hold-trunk-rot-suspect", 2),
     ("hold-conk", 2),
+    ("hold-lab-confirmed", 1),
     ("hold-wilt", 2),
     ("hold-wilt-suspect", 2),
     ("hold-phytoplasma", 2),
@@ -36,7 +37,7 @@ const WORST_HOLDS: [(&str, u8); 17] = [
 ];
 
 /// Every code a need can have; each has words in every language.
-pub const CODES: [&str; 30] = [
+pub const CODES: [&str; 31] = [
     "need-spear-pulled",
     "need-spear-down",
     "need-spear-leaning",
@@ -66,6 +67,7 @@ pub const CODES: [&str; 30] = [
     "need-held-bud-rot",
     "need-held-trunk-rot",
     "need-held-conk",
+    "need-held-lab",
     "need-held-weevil",
 ];
 
@@ -132,6 +134,7 @@ fn need_of_hold(code: &str) -> &'static str {
         "hold-trunk-rot-seen" => "need-seen-trunk-rot",
         "hold-trunk-rot-suspect" => "need-held-trunk-rot",
         "hold-conk" => "need-held-conk",
+        "hold-lab-confirmed" => "need-held-lab",
         "hold-weevil" => "need-suspect-weevil",
         "hold-weevil-seen" => "need-seen-weevil",
         "hold-weevil-suspect" => "need-held-weevil",

@@ -9,6 +9,7 @@ mod ills;
 mod names;
 mod supply;
 mod texts;
+mod tools;
 mod transplant;
 
 use super::Knowledge;
@@ -30,6 +31,7 @@ pub fn check(tables: &Tables) -> Vec<Flaw> {
     cleaners::cleaners(tables.cleaners, &disorders(&known), &mut flaws);
     transplant::transplant(tables.transplant, &known, &mut flaws);
     supply::supply(tables, &known, &mut flaws);
+    tools::tools(tables.tools, &mut flaws);
     ills::ills(tables, &known, &mut flaws);
     climate::places(tables.climate, &mut flaws);
     flaws.sort();

@@ -39,6 +39,8 @@ pub struct Tables<'a> {
     pub products: &'a str,
     /// `fertiliser.csv`: how much, how often, how long until it shows.
     pub feeding: &'a str,
+    /// `tools.csv`: what palms are cut with and from.
+    pub tools: &'a str,
     /// `climate_normals.csv`.
     pub climate: &'a str,
     /// `sources.csv`.
@@ -67,6 +69,7 @@ impl Tables<'static> {
             water_figures: include_str!("../../../../knowledge/water_figures.csv"),
             products: include_str!("../../../../knowledge/products.csv"),
             feeding: include_str!("../../../../knowledge/fertiliser.csv"),
+            tools: include_str!("../../../../knowledge/tools.csv"),
             climate: include_str!("../../../../knowledge/climate_normals.csv"),
             sources: include_str!("../../../../knowledge/sources.csv"),
         }
