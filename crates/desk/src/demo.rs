@@ -6,6 +6,7 @@
 
 mod book;
 mod dice;
+mod grounds;
 mod grow;
 mod look;
 mod moves;
@@ -25,8 +26,8 @@ pub const KEEPER: &str = "Wenna Sorrel";
 /// The invented crew lead, who cuts.
 pub const CREW: &str = "Dario Fenlock";
 
-/// Everything recorded in the demo's year, oldest first: palms, inspections, holds, notes, a correction,
-/// blades with their cuts and cleanings.
+/// Everything recorded in the demo's year, oldest first: grounds and crews, palms, inspections, holds, notes,
+/// a correction, blades with their cuts and cleanings, moves.
 ///
 /// The year ends a few days before `today`.
 pub fn notes(today: Day) -> Vec<Note> {

@@ -7,11 +7,13 @@ mod columns;
 mod geojson;
 mod log;
 mod moves;
+mod sites;
 mod tables;
 
 pub use geojson::geojson;
 pub use log::{blades, cleanings, cuts, touches};
 pub use moves::moves;
+pub use sites::{crews, sites};
 pub use tables::{inspections, palms};
 
 use ledger::Ledger;

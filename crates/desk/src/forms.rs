@@ -6,6 +6,7 @@
 mod blade;
 mod blade_save;
 mod cleaning;
+mod crew;
 mod cutting;
 mod field;
 mod hold;
@@ -15,8 +16,11 @@ mod length;
 mod moving;
 mod offers;
 mod palm;
+mod rows;
 mod save;
 pub mod signs;
+mod site;
+mod site_save;
 mod species;
 mod spiral;
 mod thread;
@@ -27,6 +31,7 @@ pub use blade_save::{
     save_returned, start_soaking,
 };
 pub use cleaning::{AtBath, Soaking, bath, blade_box, blade_entry, cleanings, soaking};
+pub use crew::{AtCrew, SKILLS, crew, kit_words, typed_crew};
 pub use cutting::{AtPalm, cut, is_clean};
 pub use hold::{HOLD_REASONS, hold, lift, remove};
 pub use import::{FileKind, Preview, SHOWN, Shown, preview, take};
@@ -35,12 +40,15 @@ pub use length::{read_length, write_length};
 pub use moving::{AtMove, SOILS, move_of, moving, save_move, typed_move};
 pub use offers::{Offer, baths_in_use, mixes, offers};
 pub use palm::{Register, palm, seen_mark, typed_palm};
+pub use rows::{CLOSED, FEEDING, HOURS, rows_shown};
 pub(crate) use save::BY;
 pub use save::{
     Stop, entry_id, look_of, nearest, new_palm, save_hold, save_inspection, save_lift, save_palm,
     save_removal, withdraw_inspection,
 };
 pub use signs::{ABSENT, SEEN, SIGN_FIELD};
+pub use site::{AtSite, LONGEST_NAME, site, typed_site};
+pub use site_save::{save_crew, save_site};
 pub use species::species_like;
 pub use spiral::{PLACES, new_by_spiral, spiral_numbers};
 
@@ -166,6 +174,7 @@ mod tests {
             include_str!("forms/blade.rs"),
             include_str!("forms/blade_save.rs"),
             include_str!("forms/cleaning.rs"),
+            include_str!("forms/crew.rs"),
             include_str!("forms/cutting.rs"),
             include_str!("forms/field.rs"),
             include_str!("forms/hold.rs"),
@@ -173,8 +182,10 @@ mod tests {
             include_str!("forms/inspection.rs"),
             include_str!("forms/moving.rs"),
             include_str!("forms/palm.rs"),
+            include_str!("forms/rows.rs"),
             include_str!("forms/save.rs"),
             include_str!("forms/signs.rs"),
+            include_str!("forms/site.rs"),
             include_str!("forms/spiral.rs"),
         ];
         let codes: Vec<&str> = sources

@@ -29,6 +29,7 @@ mod refusal;
 mod refused_file;
 mod round;
 mod signs;
+mod sites;
 mod table;
 mod touches;
 mod travel;
@@ -47,6 +48,7 @@ pub use refusal::{Fault, Refusal, Row, Scope};
 pub use refused_file::RefusedFile;
 pub use round::{RoundReader, RoundRow};
 pub use signs::{SignsReader, SignsRow};
+pub use sites::{CREW_COLUMNS, CrewReader, SITE_COLUMNS, SiteReader};
 pub use touches::{TouchReader, TouchRow, TouchWhat};
 pub use travel::{TRAVEL_COLUMNS, TravelReader, TravelRow, TravelTable};
 

@@ -45,7 +45,7 @@ const NBSP: char = '\u{a0}';
 
 /// US liquid gallon, cubic yard, square foot and avoirdupois pound (NIST Handbook 44, appendix C; from memory).
 const LITRES_PER_GALLON: f64 = 3.785_411_784;
-const CUBIC_METRES_PER_YARD: f64 = 0.764_554_857_984;
+pub(crate) const CUBIC_METRES_PER_YARD: f64 = 0.764_554_857_984;
 const SQUARE_METRES_PER_FOOT: f64 = 0.092_903_04;
 const KILOGRAMS_PER_POUND: f64 = 0.453_592_37;
 

@@ -128,6 +128,11 @@ impl Office {
             .clone()
     }
 
+    /// Whether an entry of this id is in the ledger.
+    pub fn has(&self, id: EntryId) -> bool {
+        self.book().fold.knows(id)
+    }
+
     /// Takes in what others (another process, a sync) have written to the ledger since. [`Office::record`] does it too.
     pub fn refresh(&self) -> Result<(), ledger::Error> {
         self.catch_up(&mut self.book())

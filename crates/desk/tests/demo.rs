@@ -372,6 +372,51 @@ fn every_palm_has_a_climate() {
     }
 }
 
+/// The keeper described every site that palms name, and has a crew for each kind of work.
+#[test]
+fn its_sites_are_described_and_its_crews_can_work_on_them() {
+    let state = state(today());
+    let named: BTreeSet<_> = state.standing().map(|r| r.palm.site.clone()).collect();
+    let described: BTreeSet<_> = state.work.sites.keys().cloned().collect();
+    assert_eq!(named, described);
+    for site in state.work.sites.values() {
+        assert!(
+            Knowledge::embedded().soil(&site.soil).is_some(),
+            "{}",
+            site.soil
+        );
+        let gate = site.gate.expect("a gate");
+        // a crew walks from its gate to every palm: none is further than a kilometre (0.01 degrees are 1.1 km or less)
+        for record in state.standing().filter(|r| r.palm.site == site.name) {
+            let palm = record.palm.position.unwrap();
+            let (north, east) = (palm.lat - gate.lat, palm.lon - gate.lon);
+            assert!(
+                north.abs() < 0.01 && east.abs() < 0.01,
+                "{}",
+                record.palm.tag
+            );
+        }
+    }
+    let sites = || state.work.sites.values();
+    assert!(sites().any(|s| s.closed.iter().any(|c| c.first > today())));
+    assert!(sites().any(|s| s.line_kv.is_some()));
+    assert!(sites().any(|s| !s.no_feeding.is_empty()));
+    let skills: BTreeSet<_> = state
+        .work
+        .crews
+        .values()
+        .flat_map(|c| c.skills.iter())
+        .collect();
+    assert_eq!(skills.len(), 4, "{skills:?}");
+    assert!(
+        state
+            .work
+            .crews
+            .values()
+            .all(|c| c.from.is_some() && c.hours.is_some())
+    );
+}
+
 /// Blades of every state a keeper meets, and the day behind the trace of the suspect.
 #[test]
 fn the_blades_stand_as_a_keeper_meets_them() {

@@ -95,6 +95,8 @@ pub struct CrewWords {
     pub gone: bool,
     /// Free words.
     pub notes: String,
+    /// Columns of an imported file that this version does not know.
+    pub extra: BTreeMap<String, String>,
 }
 
 /// The keeper's price list and own figures; the entry for the latest moment holds, whole.

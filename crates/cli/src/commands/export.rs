@@ -10,8 +10,8 @@ use serde_json::json;
 use std::path::PathBuf;
 
 const AFTER: &str = "\
-palms, inspections, moves, blades, cuts and cleanings are CSV that import reads back the same; touches is what trace
-reads; entries is everything ever recorded, one JSON
+palms, inspections, moves, sites, crews, blades, cuts and cleanings are CSV that import reads back the same; touches
+is what trace reads; entries is everything ever recorded, one JSON
 object a line; geojson is RFC 7946, longitude first, without a geometry where the position is not known.
 
 Examples:
@@ -41,6 +41,10 @@ enum What {
     Inspections,
     /// moves.csv
     Moves,
+    /// sites.csv
+    Sites,
+    /// crews.csv
+    Crews,
     /// blades.csv
     Blades,
     /// cuts.csv
@@ -72,6 +76,8 @@ pub fn run(options: Options, talk: &Talk) -> anyhow::Result<Outcome> {
             let count = match table {
                 What::Inspections => export::inspections(&state, &mut out)?,
                 What::Moves => export::moves(&state, &mut out)?,
+                What::Sites => export::sites(&state, &mut out)?,
+                What::Crews => export::crews(&state, &mut out)?,
                 What::Blades => export::blades(&state, &mut out)?,
                 What::Cuts => export::cuts(&state, &mut out)?,
                 What::Cleanings => export::cleanings(&state, &mut out)?,

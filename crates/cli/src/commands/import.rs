@@ -7,8 +7,8 @@ use crate::talk::Talk;
 use clap::{Args, Subcommand};
 use desk::assess::{Kind, NEEDS_A_PERSON};
 use desk::intake::{
-    BladeReader, CleaningReader, CutReader, Fate, Importing, InspectionReader, Logging, MoveReader,
-    PalmReader,
+    BladeReader, CleaningReader, CrewReader, CutReader, Fate, Importing, InspectionReader, Logging,
+    MoveReader, PalmReader, SiteReader,
 };
 use desk::office::{Note, Office};
 use model::{EntryId, Knowledge, Severity};
@@ -49,6 +49,12 @@ enum What {
     /// Record moves of palms from moves.csv
     #[command(after_help = "Example:\n  spearleaf import moves moves.csv --data spearleaf-data")]
     Moves(From),
+    /// Describe sites from sites.csv
+    #[command(after_help = "Example:\n  spearleaf import sites sites.csv --data spearleaf-data")]
+    Sites(From),
+    /// Describe crews from crews.csv
+    #[command(after_help = "Example:\n  spearleaf import crews crews.csv --data spearleaf-data")]
+    Crews(From),
     /// Register blades from blades.csv
     #[command(after_help = "Example:\n  spearleaf import blades blades.csv --data spearleaf-data")]
     Blades(From),
@@ -83,12 +89,15 @@ pub fn run(options: Options, talk: &Talk) -> anyhow::Result<Outcome> {
         What::Palms(from) => (from, Rows::Palms),
         What::Inspections(from) => (from, Rows::Inspections),
         What::Moves(from) => (from, Rows::Moves),
+        What::Sites(from) => (from, Rows::Sites),
+        What::Crews(from) => (from, Rows::Crews),
         What::Blades(from) => return log(LogFile::Blades, &from, talk),
         What::Cuts(from) => return log(LogFile::Cuts, &from, talk),
         What::Cleanings(from) => return log(LogFile::Cleanings, &from, talk),
     };
     // inspections and moves need palms, so a folder that is not there is most likely a slip
-    let office = folder::office(&from.data, rows == Rows::Palms, talk)?;
+    let begins = !matches!(rows, Rows::Inspections | Rows::Moves);
+    let office = folder::office(&from.data, begins, talk)?;
     let mut batch = Batch {
         importing: Importing::new(office.state(), office.now(), &from.by),
         notes: Vec::new(),
@@ -98,6 +107,8 @@ pub fn run(options: Options, talk: &Talk) -> anyhow::Result<Outcome> {
         Rows::Palms => batch.palms(talk, &from, &office)?,
         Rows::Inspections => (batch.inspections(talk, &from, &office)?, false),
         Rows::Moves => (batch.moves(talk, &from, &office)?, false),
+        Rows::Sites => (batch.sites(talk, &from)?, false),
+        Rows::Crews => (batch.crews(talk, &from)?, false),
     };
     let Some(taken) = taken else {
         return Ok(Outcome::Refused);
@@ -128,12 +139,14 @@ fn say(talk: &Talk, from: &From, new: i64, already: i64, taken: &Taken) -> anyho
     Ok(())
 }
 
-/// Files about palms.
+/// Files about palms, and about where and by whom they are worked on.
 #[derive(Clone, Copy, PartialEq)]
 enum Rows {
     Palms,
     Inspections,
     Moves,
+    Sites,
+    Crews,
 }
 
 /// Files about blades.
@@ -258,6 +271,24 @@ impl Batch {
             .map(|r| r.not_after(office.today()));
         take(talk, &from.file, &from.reading, reader, |row| {
             let fate = self.importing.moved(row)?;
+            self.keep(fate);
+            Ok(())
+        })
+    }
+
+    fn sites(&mut self, talk: &Talk, from: &From) -> anyhow::Result<Option<Taken>> {
+        let reader = SiteReader::open(open(&from.file, &from.reading)?);
+        take(talk, &from.file, &from.reading, reader, |site| {
+            let fate = self.importing.site(site)?;
+            self.keep(fate);
+            Ok(())
+        })
+    }
+
+    fn crews(&mut self, talk: &Talk, from: &From) -> anyhow::Result<Option<Taken>> {
+        let reader = CrewReader::open(open(&from.file, &from.reading)?);
+        take(talk, &from.file, &from.reading, reader, |crew| {
+            let fate = self.importing.crew(crew)?;
             self.keep(fate);
             Ok(())
         })

@@ -36,6 +36,7 @@ planted-before-dug = { $tag }: planted before it was dug on { $date }. Check the
 link-malformed = The link’s secret is not a hash. Give a new link.
 site-nameless = A site needs a name without blanks around it: “{ $site }”.
 site-figure = { $site }: a figure cannot be. Hours lie within a day and end after they begin, closed days end after they begin, a line has at most 1,200 kV, counts are below 1,000.
+site-hours-overlap = { $site }: the hours { $first } and { $next } overlap. Make one window of the two.
 site-tidy-beyond-limit = { $site }: the count worth a visit is above the limit. Make the limit the larger one.
 crew-nameless = A crew needs a name without blanks around it: “{ $crew }”.
 crew-figure = { $crew }: a figure cannot be. Hours lie within a day and end after they begin; people are 1 to 1,000; the room for debris is 0 to 1,000 m³.

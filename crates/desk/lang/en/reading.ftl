@@ -129,6 +129,7 @@ due-soon = Worth a visit from { $earliest }.
 due-later = Not before { $earliest }.
 due-none = Nothing to cut within two years.
 due-note = Worth a visit from { $tidy } dead fronds on a stem of this size, late from more than { $limit } (both assumed).
+due-note-site = Worth a visit from { $tidy } dead fronds on a stem, late from more than { $limit }: as described for its site.
 
 ## The drawn crown
 

@@ -36,6 +36,7 @@ planted-before-dug = { $tag }: plantada antes de arrancarla el { $date }. Revise
 link-malformed = El secreto del enlace no es un resumen válido. Entregue un enlace nuevo.
 site-nameless = Un lugar necesita un nombre sin espacios alrededor: «{ $site }».
 site-figure = { $site }: hay un dato imposible. Las horas caben en un día y acaban después de empezar, los días cerrados también, una línea tiene como mucho 1200 kV y los recuentos son menores de 1000.
+site-hours-overlap = { $site }: las horas { $first } y { $next } se cruzan. Haga un solo tramo de las dos.
 site-tidy-beyond-limit = { $site }: el número que merece una visita supera el límite. Haga mayor el límite.
 crew-nameless = Una cuadrilla necesita un nombre sin espacios alrededor: «{ $crew }».
 crew-figure = { $crew }: hay un dato imposible. Las horas caben en un día y acaban después de empezar; las personas son de 1 a 1000; el espacio para restos, de 0 a 1000 m³.

@@ -129,6 +129,7 @@ due-soon = Vale la pena una visita desde el { $earliest }.
 due-later = No antes del { $earliest }.
 due-none = Nada que cortar en dos años.
 due-note = En un tallo de este tamaño vale la pena desde { $tidy } hojas muertas; es tarde con más de { $limit } (ambos supuestos).
+due-note-site = Vale la pena desde { $tidy } hojas muertas por tallo; es tarde con más de { $limit }: así se describió su sitio.
 
 ## La corona dibujada
 

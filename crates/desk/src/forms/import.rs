@@ -5,11 +5,13 @@
 
 use super::save::BY;
 use crate::intake::{
-    About, Fate, Fault, Importing, InspectionReader, MoveReader, PalmReader, Refusal, RefusedFile,
-    Row, decode,
+    About, CrewReader, Fate, Fault, Importing, InspectionReader, MoveReader, PalmReader, Refusal,
+    RefusedFile, Row, SiteReader, decode,
 };
 use crate::office::{Note, Office, Refused};
-use model::{Arg, Body, EntryId, Finding, Inspection, Moment, Move, Palm, Severity};
+use model::{
+    Arg, Body, CrewWords, EntryId, Finding, Inspection, Moment, Move, Palm, Severity, Site,
+};
 use std::collections::BTreeMap;
 use std::io::Read;
 
@@ -22,6 +24,10 @@ pub enum FileKind {
     Inspections,
     /// `moves.csv`.
     Moves,
+    /// `sites.csv`.
+    Sites,
+    /// `crews.csv`.
+    Crews,
 }
 
 /// A row that will be recorded, as it is shown.
@@ -33,6 +39,10 @@ pub enum Shown {
     Look(String, Inspection),
     /// A move of the palm with this tag.
     Moved(String, Box<Move>),
+    /// A site.
+    Site(Box<Site>),
+    /// A crew.
+    Crew(Box<CrewWords>),
 }
 
 /// What was found in a file; nothing is recorded yet.
@@ -108,6 +118,8 @@ pub fn preview(office: &Office, bytes: &[u8], encoding: &str) -> Preview {
         Some(FileKind::Palms) => palms(office, bytes),
         Some(FileKind::Inspections) => inspections(office, bytes),
         Some(FileKind::Moves) => moves(office, bytes),
+        Some(FileKind::Sites) => sites(office, bytes),
+        Some(FileKind::Crews) => crews(office, bytes),
         // the palm reader says what is wrong with a file that is none; a good file of another kind is named here
         None => match PalmReader::open(bytes) {
             Err(refusal) if !refusal.finding.code.starts_with("intake-missing-columns") => {
@@ -137,7 +149,8 @@ pub fn take(office: &Office, preview: &Preview) -> Result<usize, Refused> {
     Ok(preview.entries.len())
 }
 
-/// Told by the header: palms have a species, inspections have counts, moves a day of digging.
+/// Told by the header: palms have a species, inspections have counts, moves a day of digging, crews a column of their
+/// own, sites one and neither tags nor days.
 fn kind_of(bytes: &[u8]) -> Option<FileKind> {
     let first = bytes
         .split(|b| *b == b'\n')
@@ -149,6 +162,13 @@ fn kind_of(bytes: &[u8]) -> Option<FileKind> {
         .collect();
     if names.contains(&"dug_on") {
         return Some(FileKind::Moves);
+    }
+    if names.contains(&"crew") {
+        return Some(FileKind::Crews);
+    }
+    let others = ["tag", "species", "green", "day", "date", "month"];
+    if names.contains(&"site") && !names.iter().any(|name| others.contains(name)) {
+        return Some(FileKind::Sites);
     }
     match (names.contains(&"species"), names.contains(&"green")) {
         (true, _) => Some(FileKind::Palms),
@@ -206,6 +226,40 @@ fn moves(office: &Office, bytes: &[u8]) -> Preview {
         let Some(row) = out.row(row) else { continue };
         let shown = Shown::Moved(row.value.tag.clone(), Box::new(row.value.moved.clone()));
         let fate = importing.moved(row.value);
+        out.add(office, row.line, fate, shown, &reader);
+    }
+    out.finish(&reader);
+    out
+}
+
+fn sites(office: &Office, bytes: &[u8]) -> Preview {
+    let mut out = Preview::empty(Some(FileKind::Sites));
+    let importing = Importing::new(office.state(), office.now(), BY);
+    let mut reader = match SiteReader::open(bytes) {
+        Ok(reader) => reader,
+        Err(refusal) => return Preview::refused(out.kind, refusal),
+    };
+    while let Some(row) = reader.next() {
+        let Some(row) = out.row(row) else { continue };
+        let shown = Shown::Site(Box::new(row.value.clone()));
+        let fate = importing.site(row.value);
+        out.add(office, row.line, fate, shown, &reader);
+    }
+    out.finish(&reader);
+    out
+}
+
+fn crews(office: &Office, bytes: &[u8]) -> Preview {
+    let mut out = Preview::empty(Some(FileKind::Crews));
+    let importing = Importing::new(office.state(), office.now(), BY);
+    let mut reader = match CrewReader::open(bytes) {
+        Ok(reader) => reader,
+        Err(refusal) => return Preview::refused(out.kind, refusal),
+    };
+    while let Some(row) = reader.next() {
+        let Some(row) = out.row(row) else { continue };
+        let shown = Shown::Crew(Box::new(row.value.clone()));
+        let fate = importing.crew(row.value);
         out.add(office, row.line, fate, shown, &reader);
     }
     out.finish(&reader);

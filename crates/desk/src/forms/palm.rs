@@ -33,7 +33,7 @@ pub struct Register<'a> {
 
 /// Checks a palm form. Columns of an imported row that the form does not show are kept on change.
 pub fn palm(typed: &Typed, register: &Register) -> Result<Palm, Vec<Trouble>> {
-    let typed = with_pasted_position(typed);
+    let typed = with_pasted_position(typed, "lat", "lon");
     let mut fields = Fields::of(&typed);
     let before = register.changing.map(|record| &record.palm);
     let palm = Palm {
@@ -53,7 +53,7 @@ pub fn palm(typed: &Typed, register: &Register) -> Result<Palm, Vec<Trouble>> {
             before.and_then(|b| b.trunk_height),
             MOST_HEIGHT,
         ),
-        position: position(&mut fields),
+        position: position(&mut fields, "lat", "lon"),
         over: fields.text("over"),
         wires: length(
             &mut fields,
@@ -121,36 +121,41 @@ fn length(
 }
 
 /// A pair pasted from a map into the first field ("27.95, -82.46") counts as both.
-fn with_pasted_position(typed: &Typed) -> Typed {
+pub(super) fn with_pasted_position(typed: &Typed, lat: &str, lon: &str) -> Typed {
     let mut typed = typed.clone();
-    let lat = typed.get("lat").to_owned();
-    let pair: Vec<&str> = lat
+    let pasted = typed.get(lat).to_owned();
+    let pair: Vec<&str> = pasted
         .split([',', ';', ' '])
         .filter(|part| !part.is_empty())
         .collect();
     if let [north, east] = pair.as_slice()
-        && typed.get("lon").is_empty()
+        && typed.get(lon).is_empty()
         && north.contains('.')
         && decimal(north).is_some()
         && decimal(east).is_some()
     {
-        typed.set("lat", *north);
-        typed.set("lon", *east);
+        typed.set(lat, *north);
+        typed.set(lon, *east);
     }
     typed
 }
 
-fn position(fields: &mut Fields) -> Option<Position> {
-    let lat = fields.number("lat", -90.0..=90.0);
-    let lon = fields.number("lon", -180.0..=180.0);
-    match (fields.some("lat"), fields.some("lon")) {
-        (Some(_), None) => fields.refuse("lon", "form-position-half"),
-        (None, Some(_)) => fields.refuse("lat", "form-position-half"),
+/// Degrees in two fields; one without the other is refused.
+pub(super) fn position(
+    fields: &mut Fields,
+    lat: &'static str,
+    lon: &'static str,
+) -> Option<Position> {
+    let north = fields.number(lat, -90.0..=90.0);
+    let east = fields.number(lon, -180.0..=180.0);
+    match (fields.some(lat), fields.some(lon)) {
+        (Some(_), None) => fields.refuse(lon, "form-position-half"),
+        (None, Some(_)) => fields.refuse(lat, "form-position-half"),
         _ => {}
     }
     Some(Position {
-        lat: lat?,
-        lon: lon?,
+        lat: north?,
+        lon: east?,
     })
 }
 

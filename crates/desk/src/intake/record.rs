@@ -4,7 +4,7 @@ use super::inspections::InspectionRow;
 use super::moves::MoveRow;
 use super::refusal::Fault;
 use crate::office::Note;
-use model::{Body, Moment, Palm, PalmId, State, Tending};
+use model::{Body, CrewWords, Moment, Palm, PalmId, Site, State, Tending};
 use std::sync::Arc;
 
 /// What becomes of a good row.
@@ -118,6 +118,24 @@ impl Importing {
                 let (palm, what) = (record.id, Tending::Moved(row.moved));
                 Ok(self.note(at, Body::Tended { palm, what }))
             }
+        }
+    }
+
+    /// A site to be described.
+    pub fn site(&self, site: Site) -> Result<Fate, Fault> {
+        match self.state.work.sites.get(&site.name) {
+            None => Ok(self.note(self.now, Body::SiteDescribed(site))),
+            Some(before) if *before == site => Ok(Fate::Already),
+            Some(_) => Err(Fault::cell("sites-described", "site", &site.name)),
+        }
+    }
+
+    /// A crew to be described.
+    pub fn crew(&self, crew: CrewWords) -> Result<Fate, Fault> {
+        match self.state.work.crews.get(&crew.name) {
+            None => Ok(self.note(self.now, Body::CrewDescribed(crew))),
+            Some(before) if *before == crew => Ok(Fate::Already),
+            Some(_) => Err(Fault::cell("sites-crew-described", "crew", &crew.name)),
         }
     }
 

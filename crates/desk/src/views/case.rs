@@ -1,5 +1,6 @@
 //! From the register to what the cut plan is told.
 
+use crate::grounds::OnSite;
 use crate::office::Office;
 use care::judge::Judgement;
 use care::{CutCase, Grounds};
@@ -23,11 +24,12 @@ pub struct StemToday<'a> {
     today: Day,
     next_visit: Day,
     grounds: Grounds,
+    on_site: OnSite,
 }
 
 impl<'a> StemToday<'a> {
     /// A stem with its reading and the palm's judgement, which is the same for all its stems; `None` if the palm has no
-    /// such stem.
+    /// such stem. What its site is described with is added to the `grounds` asked about.
     pub fn of(
         office: &Office,
         record: &'a PalmRecord,
@@ -38,6 +40,7 @@ impl<'a> StemToday<'a> {
         grounds: Grounds,
     ) -> Option<StemToday<'a>> {
         let today = office.today();
+        let on_site = OnSite::of(&office.state(), &record.palm);
         let (_, own) = reading.stems.iter().find(|(n, _)| *n == stem)?;
         Some(StemToday {
             record,
@@ -50,7 +53,8 @@ impl<'a> StemToday<'a> {
             holds: record.holds_on(today).cloned().collect(),
             today,
             next_visit: next_visit.unwrap_or(today.plus(DEFAULT_VISIT_DAYS)),
-            grounds,
+            grounds: on_site.with(grounds),
+            on_site,
         })
     }
 
@@ -70,6 +74,11 @@ impl<'a> StemToday<'a> {
             grounds: self.grounds,
             knowledge: Knowledge::embedded(),
         }
+    }
+
+    /// What is said of the palm's site.
+    pub fn on_site(&self) -> OnSite {
+        self.on_site
     }
 
     /// The stem's reading.

@@ -22,7 +22,8 @@ pub struct Fact {
     pub sources: Vec<Cited>,
 }
 
-fn fact(speaker: &Speaker, name: &str, value: Option<String>) -> Fact {
+/// A figure by the key of its name; `None` is unknown.
+pub(super) fn fact(speaker: &Speaker, name: &str, value: Option<String>) -> Fact {
     Fact {
         name: speaker.say(name),
         known: value.is_some(),

@@ -18,6 +18,7 @@ use super::palms;
 use super::said::{Said, Speaker};
 use super::standing::{Standing, tidy_and_limit};
 use super::tracing;
+use crate::grounds::OnSite;
 use crate::judging::{self, Judged};
 use crate::office::Office;
 use care::CutPlan;
@@ -70,6 +71,10 @@ pub struct PalmView {
     pub due_note: String,
     /// What was asked.
     pub question: Question,
+    /// What its site is described with, which the plan takes into account.
+    pub on_site: OnSite,
+    /// The same in words.
+    pub site_says: Vec<String>,
     /// The day of the next visit that is reckoned with, as a form wants it.
     pub next_visit: String,
     /// The answer, if something was asked.
@@ -176,8 +181,10 @@ impl Page<'_> {
             },
             cutting: cutting::view(speaker, &plan),
             due: palms::due(speaker, &standing, self.at.today()),
-            due_note: due_note(speaker, stem),
+            due_note: due_note(speaker, self.at),
             question: self.question,
+            on_site: self.at.on_site(),
+            site_says: site_says(speaker, self.at.on_site()),
             next_visit: self.at.next_visit().to_string(),
             answer,
             own: facts::of_palm(speaker, palm),
@@ -271,15 +278,34 @@ impl Page<'_> {
     }
 }
 
-fn due_note(speaker: &Speaker, reading: &Reading) -> String {
-    let (tidy, limit) = tidy_and_limit(reading);
+fn due_note(speaker: &Speaker, stem: &StemToday) -> String {
+    let (tidy, limit) = tidy_and_limit(stem.reading(), stem.on_site());
+    let words = if stem.on_site().has_figures() {
+        "due-note-site"
+    } else {
+        "due-note"
+    };
     speaker.text(
-        "due-note",
+        words,
         &[
             ("tidy", i64::from(tidy).into()),
             ("limit", i64::from(limit).into()),
         ],
     )
+}
+
+/// What the plan is told of the site without being asked.
+fn site_says(speaker: &Speaker, on_site: OnSite) -> Vec<String> {
+    let weevils = match on_site.weevil_area {
+        Some(true) => Some(speaker.say("asked-site-weevils")),
+        Some(false) => Some(speaker.say("asked-site-no-weevils")),
+        None => None,
+    };
+    let line = on_site.line_kv.map(|kv| {
+        let kv = speaker.measure.number(kv, 1);
+        speaker.text("asked-site-line", &[("kv", kv.into())])
+    });
+    weevils.into_iter().chain(line).collect()
 }
 
 /// Counts of the past as dots, counts to come as bands.

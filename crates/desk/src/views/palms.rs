@@ -167,7 +167,7 @@ pub fn find<'s>(
 ) -> (Vec<&'s Arc<PalmRecord>>, Paging) {
     let text = search.text.trim().to_lowercase();
     let all: Vec<_> = in_order(state)
-        .filter(|r| holds_text(r, &text) && matches(r, standings, search, today))
+        .filter(|r| holds_text(r, &text) && matches(state, r, standings, search, today))
         .collect();
     let paging = Paging::of(all.len(), PER_PAGE, search.page);
     (all[paging.range()].to_vec(), paging)
@@ -178,7 +178,13 @@ fn in_order(state: &State) -> impl Iterator<Item = &Arc<PalmRecord>> {
     state.tags().values().filter_map(|id| state.palm(*id))
 }
 
-fn matches(record: &Arc<PalmRecord>, standings: &Standings, search: &Search, today: Day) -> bool {
+fn matches(
+    state: &State,
+    record: &Arc<PalmRecord>,
+    standings: &Standings,
+    search: &Search,
+    today: Day,
+) -> bool {
     let palm = &record.palm;
     if !(search.site.is_empty() || palm.site == search.site)
         || !(search.species.is_empty() || palm.species == search.species)
@@ -188,7 +194,7 @@ fn matches(record: &Arc<PalmRecord>, standings: &Standings, search: &Search, tod
     if search.explanation.is_none() && search.due.is_none() {
         return true;
     }
-    let Some(standing) = standings.peek(record, today) else {
+    let Some(standing) = standings.peek(state, record, today) else {
         return false;
     };
     search

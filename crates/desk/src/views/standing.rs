@@ -1,16 +1,17 @@
 //! Where each palm stands: the few figures that lists and searches need, kept so that no list has to read palms anew.
 //!
 //! A reading is large and is made for one palm at a time; a standing is small and is kept for all. It is good as long
-//! as the palm's record is the very same and the day has not changed.
+//! as the palm's record is the very same, its site is described as before and the day has not changed.
 
 use super::case::StemToday;
 use super::loss;
+use crate::grounds::OnSite;
 use crate::judging;
 use crate::office::Office;
 use care::judge::Judgement;
 use care::{Grounds, Stand};
 use crown::{Cut, DueWindow, Explanation, PalmReading, Reading};
-use model::{Day, Finding, PalmId, PalmRecord};
+use model::{Day, Finding, PalmId, PalmRecord, State};
 use rayon::prelude::*;
 use std::collections::HashMap;
 use std::panic::{AssertUnwindSafe, catch_unwind};
@@ -22,11 +23,12 @@ pub const TIDY: (u32, f64) = (3, 0.05);
 /// Dead fronds on a stem above which a visit is late: at least so many, or this share of a full crown (assumed).
 pub const LIMIT: (u32, f64) = (8, 0.15);
 
-/// From how many dead fronds on a visit is worth it, and above how many it is late, for the crown of this reading.
-pub fn tidy_and_limit(reading: &Reading) -> (u32, u32) {
+/// From how many dead fronds on a visit is worth it, and above how many it is late, for the crown of this reading on this
+/// site.
+pub fn tidy_and_limit(reading: &Reading, on_site: OnSite) -> (u32, u32) {
     let of =
         |(least, share): (u32, f64)| least.max((share * reading.full_crown.q50).round() as u32);
-    (of(TIDY), of(LIMIT))
+    on_site.tidy_and_limit((of(TIDY), of(LIMIT)))
 }
 
 /// Where one palm stands on a day.
@@ -86,7 +88,7 @@ impl Standing {
     }
 
     fn add(&mut self, stem: &StemToday) {
-        let (tidy, limit) = tidy_and_limit(stem.reading());
+        let (tidy, limit) = tidy_and_limit(stem.reading(), stem.on_site());
         let due = stem.reading().due(tidy, limit);
         self.due.earliest = first(self.due.earliest, due.earliest);
         self.due.latest = first(self.due.latest, due.latest);
@@ -128,8 +130,17 @@ fn first(a: Option<Day>, b: Option<Day>) -> Option<Day> {
 
 struct Kept {
     record: Arc<PalmRecord>,
+    on_site: OnSite,
     today: Day,
     standing: Arc<Standing>,
+}
+
+impl Kept {
+    fn holds(&self, state: &State, record: &Arc<PalmRecord>, today: Day) -> bool {
+        self.today == today
+            && Arc::ptr_eq(&self.record, record)
+            && self.on_site == OnSite::of(state, &record.palm)
+    }
 }
 
 /// The standings of an office's palms. Share it; all methods take `&self`.
@@ -142,15 +153,22 @@ pub struct Standings {
 
 impl Standings {
     /// What is known already; never computes.
-    pub fn peek(&self, record: &Arc<PalmRecord>, today: Day) -> Option<Arc<Standing>> {
+    pub fn peek(
+        &self,
+        state: &State,
+        record: &Arc<PalmRecord>,
+        today: Day,
+    ) -> Option<Arc<Standing>> {
         let kept = self.kept.read().unwrap_or_else(PoisonError::into_inner);
         let found = kept.get(&record.id)?;
-        (found.today == today && Arc::ptr_eq(&found.record, record)).then(|| found.standing.clone())
+        found
+            .holds(state, record, today)
+            .then(|| found.standing.clone())
     }
 
     /// The standing of a palm, computed if it is not known.
     pub fn get(&self, office: &Office, record: &Arc<PalmRecord>) -> Option<Arc<Standing>> {
-        if let Some(known) = self.peek(record, office.today()) {
+        if let Some(known) = self.peek(&office.state(), record, office.today()) {
             return Some(known);
         }
         let reading = office.reading(record.id)?;
@@ -168,6 +186,7 @@ impl Standings {
         self.made.fetch_add(1, Ordering::Relaxed);
         let kept = Kept {
             record: record.clone(),
+            on_site: OnSite::of(&office.state(), &record.palm),
             today: office.today(),
             standing: standing.clone(),
         };
@@ -192,7 +211,7 @@ impl Standings {
         let (today, state) = (office.today(), office.state());
         let missing: Vec<_> = state
             .standing()
-            .filter(|r| self.peek(r, today).is_none())
+            .filter(|r| self.peek(&state, r, today).is_none())
             .collect();
         missing.par_iter().for_each(|record| {
             // one palm that cannot be read must not keep the others from their lists; its own page says so
@@ -207,7 +226,7 @@ impl Standings {
         let kept = self.kept.read().unwrap_or_else(PoisonError::into_inner);
         let known = |r: &Arc<PalmRecord>| {
             kept.get(&r.id)
-                .is_some_and(|k| k.today == today && Arc::ptr_eq(&k.record, r))
+                .is_some_and(|kept| kept.holds(&state, r, today))
         };
         state.standing().filter(|r| !known(r)).count()
     }

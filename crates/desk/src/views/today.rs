@@ -58,7 +58,7 @@ pub fn view(speaker: &Speaker, office: &Office, standings: &Standings, page: usi
     let mut total = 0;
     for record in state.standing() {
         total += 1;
-        let standing = standings.peek(record, today);
+        let standing = standings.peek(&state, record, today);
         let mut needs = needs::of(office, record, standing.as_deref()).into_iter();
         if let Some(worst) = needs.next() {
             needing.push((worst, needs.len(), record));
@@ -68,7 +68,7 @@ pub fn view(speaker: &Speaker, office: &Office, standings: &Standings, page: usi
     needing.sort_by(|a, b| (a.0.rank, b.1, &a.2.palm.tag).cmp(&(b.0.rank, a.1, &b.2.palm.tag)));
     let paging = Paging::of(needing.len(), PER_PAGE, page);
     let rows = needing[paging.range()].iter().map(|(_, _, record)| {
-        let standing = standings.peek(record, today);
+        let standing = standings.peek(&state, record, today);
         row(
             speaker,
             record,

@@ -1,5 +1,7 @@
 //! Every entry comes back as it was.
 
+mod work;
+
 use super::*;
 use crate::ChainHash;
 use model::{
@@ -218,7 +220,11 @@ fn a_body() -> impl Strategy<Value = Body> {
 
 fn an_entry() -> impl Strategy<Value = Entry> {
     // On the heap: as values they are larger than a test thread's stack.
-    let body = prop_oneof![a_body().boxed(), a_blades_body().boxed()];
+    let body = prop_oneof![
+        a_body().boxed(),
+        a_blades_body().boxed(),
+        work::a_work_body().boxed()
+    ];
     (uuid(), moment(), moment(), ".*", ".*", body, of(uuid())).prop_map(
         |(id, at, written_at, by, device, body, replaces)| Entry {
             id: EntryId(id),

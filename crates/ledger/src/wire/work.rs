@@ -138,6 +138,8 @@ pub(super) struct CrewV1 {
     gone: bool,
     #[serde(default, skip_serializing_if = "String::is_empty")]
     notes: String,
+    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    extra: BTreeMap<String, String>,
 }
 
 impl CrewV1 {
@@ -154,6 +156,7 @@ impl CrewV1 {
             room_m3: crew.room_m3,
             gone: crew.gone,
             notes: crew.notes,
+            extra: crew.extra,
         }
     }
 
@@ -169,6 +172,7 @@ impl CrewV1 {
             room_m3: self.room_m3,
             gone: self.gone,
             notes: self.notes,
+            extra: self.extra,
         }
     }
 }
@@ -365,15 +369,17 @@ impl RoundNotedV1 {
 
     pub fn note(self) -> Option<RoundNote> {
         let palm = self.palm.map(PalmId);
+        // what has no place in the model is not read by halves
+        let bare = self.minutes.is_none() && self.words.is_empty();
         let step = match (self.step.as_str(), palm) {
-            ("started", None) => RoundStep::Started,
-            ("finished", None) => RoundStep::Finished,
+            ("started", None) if bare => RoundStep::Started,
+            ("finished", None) if bare => RoundStep::Finished,
             ("done", Some(palm)) => RoundStep::Done {
                 palm,
                 minutes: self.minutes,
                 note: self.words,
             },
-            ("skipped", Some(palm)) => RoundStep::Skipped {
+            ("skipped", Some(palm)) if self.minutes.is_none() => RoundStep::Skipped {
                 palm,
                 why: self.words,
             },

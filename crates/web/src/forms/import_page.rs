@@ -2,7 +2,7 @@
 
 use crate::{Here, Reader, page};
 use desk::forms::{FileKind, Preview, Shown};
-use desk::intake::{MOVE_COLUMNS, Scope};
+use desk::intake::{CREW_COLUMNS, MOVE_COLUMNS, SITE_COLUMNS, Scope};
 use maud::{Markup, html};
 use model::{Inspection, Move, Palm};
 
@@ -43,6 +43,10 @@ pub fn blank(reader: &Reader, trouble: Option<&str>) -> Markup {
             p.file-columns { "tag, stem, date, green, yellowing, brown, new_leaves, removed_green, removed_yellowing, removed_brown, spear, clock_left, clock_right, signs, absent, notes" }
             p { (reader.say("forms-import-columns-moves")) }
             p.file-columns { (MOVE_COLUMNS.join(", ")) }
+            p { (reader.say("sites-import-columns")) }
+            p.file-columns { (SITE_COLUMNS.join(", ")) }
+            p { (reader.say("sites-import-columns-crews")) }
+            p.file-columns { (CREW_COLUMNS.join(", ")) }
             p.hint { (reader.say("forms-import-columns-hint")) }
         }
     };
@@ -104,6 +108,8 @@ fn sums(reader: &Reader, preview: &Preview) -> Markup {
         Some(FileKind::Palms) => "forms-import-is-palms",
         Some(FileKind::Inspections) => "forms-import-is-inspections",
         Some(FileKind::Moves) => "forms-import-is-moves",
+        Some(FileKind::Sites) => "sites-import-is-sites",
+        Some(FileKind::Crews) => "sites-import-is-crews",
         None => "forms-import-is-unknown",
     };
     html! {
@@ -191,6 +197,8 @@ fn row(reader: &Reader, line: u64, shown: &Shown) -> Markup {
             Shown::Palm(palm) => (palm_row(reader, palm)),
             Shown::Look(tag, look) => (look_row(reader, tag, look)),
             Shown::Moved(tag, moved) => (move_row(reader, tag, moved)),
+            Shown::Site(site) => { strong { (site.name) } @if !site.owner.is_empty() { " · " (site.owner) } },
+            Shown::Crew(crew) => { strong { (crew.name) } @if !crew.skills.is_empty() { " · " (crew.skills.join(", ")) } },
         }
     }
 }

@@ -1,6 +1,7 @@
 //! Tending, owner links, sites, crews, prices, weather and rounds.
 
 use super::{Check, Kind, MOST_FRONDS, Note, date, refuse};
+use crate::timetable::{day_of_year, overlap, write_hours};
 use model::{
     Arg, Body, Closed, CrewWords, Finding, Hours, Metres, Move, NoFeeding, Position, Prices,
     RoundNote, RoundPlan, RoundStep, Site, Tending, WeatherDay,
@@ -142,10 +143,15 @@ fn site(site: &Site, wrong: &mut Vec<Finding>) {
     let rules = site
         .no_feeding
         .iter()
-        .all(|NoFeeding { from, to, .. }| day_of_year(*from) && day_of_year(*to));
+        .all(|NoFeeding { from, to, .. }| some_day(*from) && some_day(*to));
     let hours = site.hours.iter().all(|hours| hours_sound(*hours));
     if !(kv && counts && days && rules && hours && place(site.gate)) {
         wrong.push(refuse("site-figure").with("site", Arg::Text(site.name.clone())));
+    }
+    if let Some((first, next)) = overlap(&site.hours) {
+        let [first, next] = [first, next].map(|hours| Arg::Text(write_hours(&[hours])));
+        let found = refuse("site-hours-overlap").with("site", Arg::Text(site.name.clone()));
+        wrong.push(found.with("first", first).with("next", next));
     }
     if let (Some(tidy), Some(limit)) = (site.tidy, site.limit)
         && tidy > limit
@@ -220,8 +226,8 @@ fn hours_sound(hours: Hours) -> bool {
     hours.from <= hours.to && hours.to <= DAY
 }
 
-fn day_of_year((month, day): (u8, u8)) -> bool {
-    (1..=12).contains(&month) && (1..=31).contains(&day)
+fn some_day((month, day): (u8, u8)) -> bool {
+    day_of_year(month, day).is_some()
 }
 
 fn place(position: Option<Position>) -> bool {

@@ -40,7 +40,7 @@ fn form(reader: &Reader, view: &PalmView) -> Markup {
                     (number(reader, "yellowing", "asked-yellowing", asked.yellowing))
                 }
             }
-            (circumstances(reader, asked.grounds))
+            (circumstances(reader, view))
             p.small { (reader.say("asked-visit-note")) }
             button.primary type="submit" { (reader.say("asked-ask")) }
         }
@@ -48,12 +48,14 @@ fn form(reader: &Reader, view: &PalmView) -> Markup {
 }
 
 /// What the rules cannot see from the counts; it changes the plan above as well as the answer.
-fn circumstances(reader: &Reader, grounds: Grounds) -> Markup {
+fn circumstances(reader: &Reader, view: &PalmView) -> Markup {
+    let grounds = view.question.grounds;
     html! {
         details.why open[grounds != Grounds::default()] {
             summary { (reader.say("asked-circumstances")) }
             (tick(reader, "storm", grounds.storm_expected))
-            (tick(reader, "weevil", grounds.weevil_area))
+            @if view.on_site.weevil_area != Some(true) { (tick(reader, "weevil", grounds.weevil_area)) }
+            @for line in &view.site_says { p.small data-testid="site-says" { (line) } }
             div.fields {
                 div.field {
                     label for="ask-freeze" { (reader.say("asked-freeze")) }
