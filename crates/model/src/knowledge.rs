@@ -5,6 +5,7 @@
 
 mod check;
 mod cleaners;
+mod effort;
 mod facts;
 mod ills;
 mod ills_load;
@@ -21,6 +22,7 @@ mod traits;
 mod transplant;
 
 pub use check::check;
+pub use effort::EffortRow;
 pub use ills::{
     CleanerRow, Course, DayRange, DisagreementRow, DisorderRow, Family, HoldKind, Host, HostKind,
     Part, SignLink, SignRow, Spread, Strength, Texts, WeightRow, Works,
@@ -80,6 +82,10 @@ pub struct Knowledge {
     pub feeding: Vec<FeedRow>,
     /// What palms are cut with and from, in the order of the file.
     pub tools: Vec<ToolRow>,
+    /// What work takes, in the order of the file.
+    pub effort: Vec<EffortRow>,
+    /// What it leaves behind, in the order of the file.
+    pub debris: Vec<EffortRow>,
     /// Places with monthly means, in the order of the file.
     pub places: Vec<Place>,
     /// Sources, in the order of the file.

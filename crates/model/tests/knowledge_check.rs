@@ -75,6 +75,8 @@ fn caught(code: &str, table: &str, seed: impl FnOnce(&Tables<'static>) -> String
         "products.csv" => &mut tables.products,
         "fertiliser.csv" => &mut tables.feeding,
         "tools.csv" => &mut tables.tools,
+        "effort.csv" => &mut tables.effort,
+        "debris.csv" => &mut tables.debris,
         "climate_normals.csv" => &mut tables.climate,
         _ => &mut tables.sources,
     };
@@ -471,5 +473,31 @@ fn faults_of_the_table_of_moves_are_caught() {
     });
     caught("not-a-word", table, |t| {
         with(t.transplant, "ball-radius", "ball-width")
+    });
+}
+
+#[test]
+fn faults_of_what_work_takes_are_caught() {
+    caught("out-of-order", "effort.csv", |t| {
+        with(t.effort, "look,2,5,12", "look,2,15,12")
+    });
+    caught("given-unclear", "effort.csv", |t| {
+        with(
+            t.effort,
+            "walk,1.2,1.7,2.5,min/100m,,",
+            "walk,1.2,1.7,2.5,min/100m,mid,",
+        )
+    });
+    caught("not-a-word", "effort.csv", |t| {
+        with(t.effort, "min,low;high", "min,low;most")
+    });
+    caught("key-twice", "debris.csv", |t| {
+        with(t.debris, "frond-green,", "frond-dead,")
+    });
+    caught("unknown-source", "debris.csv", |t| {
+        with(t.debris, "oregon-deq", "oregano-deq")
+    });
+    caught("out-of-limits", "debris.csv", |t| {
+        with(t.debris, "loose,148.3", "loose,14830")
     });
 }

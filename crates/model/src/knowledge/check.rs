@@ -5,6 +5,7 @@
 
 mod cleaners;
 mod climate;
+mod effort;
 mod ills;
 mod names;
 mod supply;
@@ -32,6 +33,7 @@ pub fn check(tables: &Tables) -> Vec<Flaw> {
     transplant::transplant(tables.transplant, &known, &mut flaws);
     supply::supply(tables, &known, &mut flaws);
     tools::tools(tables.tools, &mut flaws);
+    effort::effort(tables, &mut flaws);
     ills::ills(tables, &known, &mut flaws);
     climate::places(tables.climate, &mut flaws);
     flaws.sort();

@@ -6,7 +6,7 @@ use super::origin::SourceIndex;
 use super::reader::{Flaw, each_row, headers, list};
 use super::rows::{Genus, HowSeen, RuleRow, SafetyRow, Source, Synonym};
 use super::tables::Tables;
-use super::{cleaners, facts, ills_load, places, supply, tools, traits, transplant};
+use super::{cleaners, effort, facts, ills_load, places, supply, tools, traits, transplant};
 use crate::species::LeafForm;
 
 /// Reads all tables.
@@ -48,6 +48,8 @@ pub(super) fn load(tables: &Tables) -> (Knowledge, Vec<Flaw>) {
     known.products = supply::products(tables.products, &index, &mut flaws);
     known.feeding = supply::feeding(tables.feeding, &index, &mut flaws);
     known.tools = tools::tools(tables.tools, &index, &mut flaws);
+    known.effort = effort::read(tables.effort, effort::EFFORT, &index, &mut flaws);
+    known.debris = effort::read(tables.debris, effort::DEBRIS, &index, &mut flaws);
     known.places = places::places(tables.climate, &index, &mut flaws);
     (known.signs, known.disorders) = (ills.signs, ills.disorders);
     (known.sign_links, known.weights) = (ills.links, ills.weights);

@@ -41,6 +41,10 @@ pub struct Tables<'a> {
     pub feeding: &'a str,
     /// `tools.csv`: what palms are cut with and from.
     pub tools: &'a str,
+    /// `effort.csv`: what work takes.
+    pub effort: &'a str,
+    /// `debris.csv`: what it leaves behind.
+    pub debris: &'a str,
     /// `climate_normals.csv`.
     pub climate: &'a str,
     /// `sources.csv`.
@@ -70,6 +74,8 @@ impl Tables<'static> {
             products: include_str!("../../../../knowledge/products.csv"),
             feeding: include_str!("../../../../knowledge/fertiliser.csv"),
             tools: include_str!("../../../../knowledge/tools.csv"),
+            effort: include_str!("../../../../knowledge/effort.csv"),
+            debris: include_str!("../../../../knowledge/debris.csv"),
             climate: include_str!("../../../../knowledge/climate_normals.csv"),
             sources: include_str!("../../../../knowledge/sources.csv"),
         }
