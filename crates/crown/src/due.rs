@@ -5,8 +5,10 @@ use crate::quantile::weighted;
 use crate::reading::Reading;
 use model::Day;
 
-const STEP: i32 = 28;
-const STEPS: i32 = 26;
+/// Days between two values that are followed.
+pub(crate) const STEP: i32 = 28;
+/// Steps that are followed: two years.
+pub(crate) const STEPS: i32 = 26;
 
 impl Reading {
     /// The due window: `earliest` is the first day on which at least `tidy` dead fronds hang in the median, `latest`
@@ -26,7 +28,7 @@ impl Reading {
 }
 
 /// Days until a series with a value every [`STEP`] days first reaches `goal`.
-fn first_day(series: &[f64], goal: f64) -> Option<f64> {
+pub(crate) fn first_day(series: &[f64], goal: f64) -> Option<f64> {
     let at = series.iter().position(|v| *v >= goal)?;
     if at == 0 {
         return Some(0.0);

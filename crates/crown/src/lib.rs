@@ -5,7 +5,7 @@
 //!
 //! Reading order: `season` and `life` (the two clocks), `lanes` and `draws` (how many crowns are computed at
 //! once), `explain/` (one file an explanation), `track` (a crown through time), `weigh` (counts against crowns),
-//! `reading` (the door), then what follows from it: `forecast`, `loss`, `recovery`, `due`, `picture`.
+//! `reading` (the door), then what follows from it: `forecast`, `loss`, `recovery`, `due`, `rhythm`, `picture`.
 
 // rows of numbers that belong together are walked by one index
 #![allow(clippy::needless_range_loop)]
@@ -28,6 +28,7 @@ mod quantile;
 pub mod reading;
 mod recovery;
 mod refine;
+mod rhythm;
 pub mod season;
 pub mod spiral;
 mod track;
@@ -42,6 +43,7 @@ pub use draws::Sampler;
 pub use palm::{PalmReading, read_palm};
 pub use prior::{Hang, LogSpread, Prior};
 pub use reading::{Reading, read};
+pub use rhythm::Rhythm;
 
 #[cfg(test)]
 mod tests;
