@@ -23,7 +23,7 @@ pub const MAINTENANCE: &str = "maintenance";
 
 /// One palm and what it has been fed.
 #[derive(Clone, Copy)]
-pub struct FeedCase<'a> {
+pub struct FeedCase<'a, 'k> {
     /// The palm.
     pub palm: &'a Palm,
     /// Ground under the crown, m²; `None`: not known.
@@ -45,7 +45,7 @@ pub struct FeedCase<'a> {
     /// Today.
     pub today: Day,
     /// The tables.
-    pub knowledge: &'a Knowledge,
+    pub knowledge: &'k Knowledge,
 }
 
 /// What a palm is to be fed against one thing.
@@ -85,7 +85,7 @@ pub struct Plan<'k> {
 }
 
 /// Plans the feeding of a palm.
-pub fn plan<'k>(case: &FeedCase<'k>) -> Plan<'k> {
+pub fn plan<'k>(case: &FeedCase<'_, 'k>) -> Plan<'k> {
     let mut wanted: Vec<&str> = case.shortages.to_vec();
     wanted.push(MAINTENANCE);
     Plan {
@@ -101,7 +101,7 @@ pub fn plan<'k>(case: &FeedCase<'k>) -> Plan<'k> {
     }
 }
 
-fn line<'k>(case: &FeedCase<'k>, against: &str) -> Line<'k> {
+fn line<'k>(case: &FeedCase<'_, 'k>, against: &str) -> Line<'k> {
     let knowledge = case.knowledge;
     let rows = |kind| {
         knowledge

@@ -26,7 +26,7 @@ pub const AHEAD_DAYS: i32 = 7;
 
 /// One palm, and what is known of its ground and its weather.
 #[derive(Clone, Copy)]
-pub struct WaterCase<'a> {
+pub struct WaterCase<'a, 'k> {
     /// The palm.
     pub palm: &'a Palm,
     /// Its species row, if its name resolves.
@@ -56,7 +56,7 @@ pub struct WaterCase<'a> {
     /// Today.
     pub today: Day,
     /// The tables.
-    pub knowledge: &'a Knowledge,
+    pub knowledge: &'k Knowledge,
 }
 
 /// Something that is not known; the plan is wider for it.
@@ -116,7 +116,7 @@ pub struct Plan<'k> {
 }
 
 /// Plans the watering of a palm.
-pub fn plan<'k>(case: &WaterCase<'k>) -> Plan<'k> {
+pub fn plan<'k>(case: &WaterCase<'_, 'k>) -> Plan<'k> {
     let day = case.today;
     let reference = reference::on(case, day);
     let factors = demand::factors(case);

@@ -48,7 +48,7 @@ impl Scene {
         }
     }
 
-    fn case(&self) -> FeedCase<'_> {
+    fn case(&self) -> FeedCase<'_, 'static> {
         FeedCase {
             palm: &self.palm,
             crown_m2: Some(Span::between(10.0, 20.0)),

@@ -5,6 +5,7 @@ mod backup;
 mod cuts;
 mod demo;
 mod export;
+mod feeding;
 mod import;
 mod judge;
 mod moved;
@@ -14,6 +15,7 @@ mod serve;
 mod sheet;
 mod trace;
 mod verify;
+mod water;
 
 use crate::Outcome;
 use crate::talk::Talk;
@@ -40,6 +42,10 @@ pub enum Command {
     Judge(judge::Options),
     /// Show moved palms: what was promised for each, when to look, whether it holds
     Moved(moved::Options),
+    /// Show which palms want water today and in the coming days, and how much
+    Water(water::Options),
+    /// Show what palms are to be fed, what bars it, and whether the crown answered
+    Feeding(feeding::Options),
     /// Write a data folder out in open formats
     Export(export::Options),
     /// Make a sheet of paper as PDF: labels, clauses, the report of a trace
@@ -64,6 +70,8 @@ pub fn run(command: Command, talk: &Talk) -> anyhow::Result<Outcome> {
         Command::Rotation(options) => rotation::run(options, talk),
         Command::Judge(options) => judge::run(options, talk),
         Command::Moved(options) => moved::run(options, talk),
+        Command::Water(options) => water::run(options, talk),
+        Command::Feeding(options) => feeding::run(options, talk),
         Command::Export(options) => export::run(options, talk),
         Command::Sheet(options) => sheet::run(options, talk),
         Command::Backup(options) => backup::run(options, talk),

@@ -29,7 +29,7 @@ fn every_command_has_help_with_an_example() {
         listed,
         [
             "demo", "serve", "import", "assess", "cuts", "trace", "rotation", "judge", "moved",
-            "export", "sheet", "backup", "restore", "verify"
+            "water", "feeding", "export", "sheet", "backup", "restore", "verify"
         ]
     );
     for command in listed {
@@ -493,4 +493,110 @@ fn moved_palms_are_listed_for_people_and_programs() {
         palm["stems"][0]["promise"]["call_from"].as_u64()
             > palm["stems"][0]["promise"]["high"].as_u64()
     );
+}
+
+#[test]
+fn water_is_told_for_people_and_programs_with_weather_brought_in() {
+    let folder = tempfile::tempdir().unwrap();
+    let data = folder.path().join("data");
+    let palms = write(
+        folder.path(),
+        "palms.csv",
+        "tag,species,site,crown_across_m,lat,lon\nA-1,Syagrus romanzoffiana,Yard,4,25.5,-80.5\nA-2,Syagrus romanzoffiana,Yard,,,\n",
+    );
+    let moves = write(
+        folder.path(),
+        "moves.csv",
+        "tag,dug_on,ball_radius_m,ball_depth_m,soil\nA-1,2026-05-01,0.5,0.6,sandy-loam\n",
+    );
+    let weather = write(
+        folder.path(),
+        "weather.csv",
+        "date,site,tmin_c,tmax_c,rain_mm\n2026-06-14,,23,32,0\n2026-06-15,,23,32,0\n",
+    );
+    for (what, file) in [("palms", &palms), ("moves", &moves), ("weather", &weather)] {
+        let (status, _, err) = run(spearleaf()
+            .args(["import", what, "--as-of", "2026-06-15", "--data"])
+            .arg(&data)
+            .arg(file));
+        assert_eq!(status, 0, "{what}: {err}");
+    }
+    let (status, out, _) = run(spearleaf().args(["export", "weather"]).arg(&data));
+    assert_eq!(status, 0);
+    assert!(out.contains("2026-06-14,,23,32,,,,,0"), "{out}");
+    let (status, out, _) = run(spearleaf()
+        .args(["water", "--as-of", "2026-06-15", "--lang", "en"])
+        .arg(&data));
+    assert_eq!(status, 1, "a palm wants water: {out}");
+    assert!(
+        out.contains("A-1") && !out.contains("A-2") && out.contains(" gal"),
+        "{out}"
+    );
+    let (_, out, _) = run(spearleaf()
+        .args(["water", "--as-of", "2026-06-15", "--json"])
+        .arg(&data));
+    let palm = &lines(&out).remove(0)["palms"][0];
+    assert_eq!(palm["state"], "nothing-noted");
+    assert_eq!(palm["reference_by"], "temperatures");
+    // Hargreaves (FAO-56 equation 52) in the middle of June at 25.5 degrees north, 23 to 32 degrees: 5.6 to 6.1 mm by hand,
+    // 0.0023 (27.5 + 17.8) 9^0.5 times 41.4 MJ a square metre at 0.408 mm a MJ
+    let mm = palm["reference_mm"][0].as_f64().unwrap();
+    assert!(
+        (mm - 0.0023 * 45.3 * 3.0 * 41.4 * 0.408).abs() < 0.1,
+        "{mm}"
+    );
+    assert!(palm["today_litres"].as_f64().unwrap() > 0.0);
+    let bad = write(
+        folder.path(),
+        "bad.csv",
+        "date,site,tmin_c,tmax_c\n2026-06-14,,32,23\n2026-06-13,Yrad,20,30\n",
+    );
+    let (status, _, err) = run(spearleaf()
+        .args([
+            "import",
+            "weather",
+            "--as-of",
+            "2026-06-15",
+            "--lang",
+            "en",
+            "--data",
+        ])
+        .arg(&data)
+        .arg(&bad));
+    assert_eq!(status, 2);
+    assert!(
+        err.contains("line 2") && err.contains("line 3") && err.contains("Yrad"),
+        "{err}"
+    );
+}
+
+#[test]
+fn feeding_is_told_for_one_palm_and_its_product_by_the_ground_under_its_crown() {
+    let folder = tempfile::tempdir().unwrap();
+    let data = folder.path().join("data");
+    let palms = write(
+        folder.path(),
+        "palms.csv",
+        "tag,species,site,crown_across_m\nA-1,Sabal palmetto,Yard,4\n",
+    );
+    let (status, _, err) = run(spearleaf()
+        .args(["import", "palms", "--as-of", "2026-06-15", "--data"])
+        .arg(&data)
+        .arg(&palms));
+    assert_eq!(status, 0, "{err}");
+    let (_, out, _) = run(spearleaf()
+        .args(["feeding", "--tag", "A-1", "--as-of", "2026-06-15", "--json"])
+        .arg(&data));
+    let palm = &lines(&out).remove(0)["palms"][0];
+    let keep = palm["lines"].as_array().unwrap().last().unwrap();
+    assert_eq!(keep["against"], "maintenance");
+    // 1.5 lb on 100 square feet [mitchell-fert; ep261] is 73.2 g on a square metre; 4 m across are 12.57 square metres
+    let grams = keep["doses"][0]["grams"][0].as_f64().unwrap();
+    assert!((grams - 73.2 * 12.566).abs() < 1.0, "{grams}");
+    assert_eq!(keep["doses"][0]["times_a_year"], 4.0);
+    let (status, _, err) = run(spearleaf()
+        .args(["feeding", "--tag", "Z-9", "--lang", "en"])
+        .arg(&data));
+    assert_eq!(status, 2);
+    assert!(err.contains("Z-9"), "{err}");
 }

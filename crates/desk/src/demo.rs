@@ -12,6 +12,7 @@ mod look;
 mod moves;
 mod roster;
 mod saws;
+mod tended;
 mod year;
 
 pub use roster::{Case, SITES};

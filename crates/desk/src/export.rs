@@ -9,12 +9,14 @@ mod log;
 mod moves;
 mod sites;
 mod tables;
+mod weather;
 
 pub use geojson::geojson;
 pub use log::{blades, cleanings, cuts, touches};
 pub use moves::moves;
 pub use sites::{crews, sites};
 pub use tables::{inspections, palms};
+pub use weather::weather;
 
 use ledger::Ledger;
 use std::io::Write;

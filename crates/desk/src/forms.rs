@@ -8,6 +8,7 @@ mod blade_save;
 mod cleaning;
 mod crew;
 mod cutting;
+mod feeding;
 mod field;
 mod hold;
 mod import;
@@ -24,6 +25,7 @@ mod site_save;
 mod species;
 mod spiral;
 mod thread;
+mod watering;
 
 pub use blade::{Rack, blade, kind_word, typed_blade};
 pub use blade_save::{
@@ -33,6 +35,7 @@ pub use blade_save::{
 pub use cleaning::{AtBath, Soaking, bath, blade_box, blade_entry, cleanings, soaking};
 pub use crew::{AtCrew, SKILLS, crew, kit_words, typed_crew};
 pub use cutting::{AtPalm, cut, is_clean};
+pub use feeding::{fed, fed_of, read_grams, save_fed, typed_fed};
 pub use hold::{HOLD_REASONS, hold, lift, remove};
 pub use import::{FileKind, Preview, SHOWN, Shown, preview, take};
 pub use inspection::{About, MOST_FRONDS, inspection, typed_inspection};
@@ -51,6 +54,9 @@ pub use site::{AtSite, LONGEST_NAME, site, typed_site};
 pub use site_save::{save_crew, save_site};
 pub use species::species_like;
 pub use spiral::{PLACES, new_by_spiral, spiral_numbers};
+pub use watering::{
+    read_litres, save_watering, typed_watering, watering, watering_of, withdraw_tending,
+};
 
 use model::{Finding, Severity};
 use std::collections::BTreeMap;
@@ -176,6 +182,7 @@ mod tests {
             include_str!("forms/cleaning.rs"),
             include_str!("forms/crew.rs"),
             include_str!("forms/cutting.rs"),
+            include_str!("forms/feeding.rs"),
             include_str!("forms/field.rs"),
             include_str!("forms/hold.rs"),
             include_str!("forms/import.rs"),
@@ -187,6 +194,7 @@ mod tests {
             include_str!("forms/signs.rs"),
             include_str!("forms/site.rs"),
             include_str!("forms/spiral.rs"),
+            include_str!("forms/watering.rs"),
         ];
         let codes: Vec<&str> = sources
             .iter()

@@ -33,6 +33,7 @@ mod sites;
 mod table;
 mod touches;
 mod travel;
+mod weather;
 
 pub use climate::{ClimateReader, ClimateRow, climates};
 pub use encoding::decode;
@@ -51,6 +52,7 @@ pub use signs::{SignsReader, SignsRow};
 pub use sites::{CREW_COLUMNS, CrewReader, SITE_COLUMNS, SiteReader};
 pub use touches::{TouchReader, TouchRow, TouchWhat};
 pub use travel::{TRAVEL_COLUMNS, TravelReader, TravelRow, TravelTable};
+pub use weather::{WEATHER_COLUMNS, WeatherReader};
 
 use model::Finding;
 

@@ -44,10 +44,10 @@ pub struct Measure {
 const NBSP: char = '\u{a0}';
 
 /// US liquid gallon, cubic yard, square foot and avoirdupois pound (NIST Handbook 44, appendix C; from memory).
-const LITRES_PER_GALLON: f64 = 3.785_411_784;
+pub(crate) const LITRES_PER_GALLON: f64 = 3.785_411_784;
 pub(crate) const CUBIC_METRES_PER_YARD: f64 = 0.764_554_857_984;
-const SQUARE_METRES_PER_FOOT: f64 = 0.092_903_04;
-const KILOGRAMS_PER_POUND: f64 = 0.453_592_37;
+pub(crate) const SQUARE_METRES_PER_FOOT: f64 = 0.092_903_04;
+pub(crate) const KILOGRAMS_PER_POUND: f64 = 0.453_592_37;
 
 /// One decimal below ten, none above.
 fn few(value: f64) -> usize {
@@ -174,6 +174,85 @@ impl Measure {
         }
     }
 
+    /// Water in both units, the reader's first: people carry cans and read meters of either kind.
+    pub fn water(&self, litres: f64) -> String {
+        self.water_range(litres, litres)
+    }
+
+    /// A stretch of water in both units, the reader's first.
+    pub fn water_range(&self, low: f64, high: f64) -> String {
+        let in_litres = self.span_with_unit(low, high, "L");
+        let gallons = |litres: f64| litres / LITRES_PER_GALLON;
+        let in_gallons = self.span_with_unit(gallons(low), gallons(high), "gal");
+        match self.units {
+            Units::Metric => format!("{in_litres} ({in_gallons})"),
+            Units::UsCustomary => format!("{in_gallons} ({in_litres})"),
+        }
+    }
+
+    /// A height of water given in millimetres, such as rain: millimetres or inches.
+    pub fn water_height(&self, low_mm: f64, high_mm: f64) -> String {
+        match self.units {
+            Units::Metric => self.span_with_unit(low_mm, high_mm, "mm"),
+            Units::UsCustomary => {
+                let inches = |mm: f64| self.number(mm / 25.4, 2);
+                self.joined_with_unit(inches(low_mm), inches(high_mm), "in")
+            }
+        }
+    }
+
+    /// A stretch of areas given in square metres: square metres or square feet.
+    pub fn area_range(&self, low: f64, high: f64) -> String {
+        match self.units {
+            Units::Metric => self.span_with_unit(low, high, "m²"),
+            Units::UsCustomary => {
+                let feet = |m2: f64| m2 / SQUARE_METRES_PER_FOOT;
+                self.span_with_unit(feet(low), feet(high), "ft²")
+            }
+        }
+    }
+
+    /// A stretch of lengths given in metres: metres or feet.
+    pub fn length_range(&self, low_m: f64, high_m: f64) -> String {
+        match self.units {
+            Units::Metric => self.span_with_unit(low_m, high_m, "m"),
+            Units::UsCustomary => {
+                let feet = |m: f64| Metres(m).feet();
+                self.span_with_unit(feet(low_m), feet(high_m), "ft")
+            }
+        }
+    }
+
+    /// A stretch of shares in whole percent.
+    pub fn percent_range(&self, low: f64, high: f64) -> String {
+        let n = self.range(100.0 * low, 100.0 * high, 0);
+        self.words.text("measure-percent", &[("n", n.into())])
+    }
+
+    /// Between two plain figures; a single one where both read the same.
+    pub fn range(&self, low: f64, high: f64, decimals: usize) -> String {
+        self.joined(self.number(low, decimals), self.number(high, decimals))
+    }
+
+    fn span_with_unit(&self, low: f64, high: f64, unit: &str) -> String {
+        let text = |x: f64| self.number(x, few(x));
+        self.joined_with_unit(text(low), text(high), unit)
+    }
+
+    fn joined_with_unit(&self, low: String, high: String, unit: &str) -> String {
+        format!("{}{NBSP}{unit}", self.joined(low, high))
+    }
+
+    fn joined(&self, low: String, high: String) -> String {
+        if low == high {
+            return low;
+        }
+        self.words.text(
+            "measure-range",
+            &[("low", low.into()), ("high", high.into())],
+        )
+    }
+
     /// A mass given in kilograms: kilograms (grams below one) or pounds (ounces below one).
     pub fn mass(&self, kilograms: f64) -> String {
         let (value, unit) = match self.units {
@@ -187,6 +266,11 @@ impl Measure {
             },
         };
         self.with_unit(value, few(value), unit)
+    }
+
+    /// A stretch of masses given in kilograms; a single one where both read the same.
+    pub fn mass_range(&self, low: f64, high: f64) -> String {
+        self.joined(self.mass(low), self.mass(high))
     }
 
     /// A volume given in cubic metres: cubic metres or cubic yards.

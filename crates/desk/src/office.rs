@@ -3,7 +3,7 @@
 mod check;
 mod readings;
 
-pub(crate) use readings::climate as climate_nearby;
+pub(crate) use readings::{climate as climate_nearby, place as place_nearby};
 #[cfg(test)]
 mod tests;
 
@@ -13,7 +13,8 @@ use check::Check;
 use ledger::{Added, Ledger, Record};
 use model::state::Fold;
 use model::{
-    Body, Climate, Day, Entry, EntryId, Finding, Moment, Palm, PalmId, Severity, Species, State,
+    Body, Climate, Day, Entry, EntryId, Finding, Moment, Palm, PalmId, PalmRecord, Severity,
+    Species, State,
 };
 use rayon::prelude::*;
 use readings::Readings;
@@ -189,6 +190,11 @@ impl Office {
     pub fn reading(&self, palm: PalmId) -> Option<Arc<crown::PalmReading>> {
         let record = self.state().palm(palm)?.clone();
         Some(self.readings.get(&record, self.today()))
+    }
+
+    /// The reading of a palm as it would have been made on a day; made anew each time.
+    pub fn reading_on(&self, record: &PalmRecord, day: Day) -> crown::PalmReading {
+        self.readings.make(record, day)
     }
 
     /// The readings of all standing palms, on all cores, each handed to `see` as soon as it is made and kept no longer

@@ -13,6 +13,7 @@ pub mod disorders;
 pub mod drawing;
 mod expect;
 mod facts;
+pub mod feeding;
 mod history;
 pub mod judgement;
 mod loss;
@@ -30,6 +31,7 @@ pub mod source_list;
 pub mod standing;
 pub mod today;
 pub mod tracing;
+pub mod watering;
 
 pub use asked::{Answer, Question};
 pub use case::DEFAULT_VISIT_DAYS;

@@ -14,6 +14,8 @@ pub enum Here {
     Blades,
     /// Palms moved lately, and choosing among dug ones.
     Moved,
+    /// Palms that want water.
+    Watering,
     /// What ails palms.
     Disorders,
     /// Files in.
@@ -28,12 +30,13 @@ pub enum Here {
     Elsewhere,
 }
 
-const PLACES: [(Here, &str, &str); 9] = [
+const PLACES: [(Here, &str, &str); 10] = [
     (Here::Today, "/", "common-today"),
     (Here::Palms, "/palms", "common-palms"),
     (Here::Blades, "/blades", "common-blades"),
     (Here::Disorders, "/disorders", "common-disorders"),
     (Here::Moved, "/moved", "common-moved"),
+    (Here::Watering, "/watering", "common-watering"),
     (Here::Import, "/import", "common-import"),
     (Here::Sources, "/sources", "common-sources"),
     (Here::About, "/about", "common-about"),

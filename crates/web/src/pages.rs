@@ -18,6 +18,7 @@ mod sources;
 mod today;
 mod trace;
 mod trace_drawing;
+pub mod watering;
 
 pub use palm::{advised, lines};
 
@@ -35,6 +36,7 @@ pub fn router() -> Router<App> {
         .merge(rotation::router())
         .merge(disorders::router())
         .merge(moved::router())
+        .merge(watering::router())
         .merge(selection::router())
         .merge(sources::router())
         .merge(about::router())

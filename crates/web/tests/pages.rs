@@ -44,7 +44,7 @@ fn register() -> Book {
     book
 }
 
-const PLACES: [&str; 17] = [
+const PLACES: [&str; 24] = [
     "/",
     "/palms",
     "/palms?q=zzz",
@@ -60,6 +60,13 @@ const PLACES: [&str; 17] = [
     "/moved",
     "/selection",
     "/selection?n=3&species-0=Sabal+palmetto&green-0=20&brown-0=4&dug-0=40&species-1=Nonesuch&green-1=x&dug-2=3",
+    "/watering",
+    "/watering?site=South+yard",
+    "/palm/A1/water",
+    "/palm/A1/feeding",
+    "/palm/B1/feeding?against=k-deficiency",
+    "/palm/C1/feeding?against=fe-deficiency",
+    "/palm/%3Cb%3E%26%22x%2Fy/water",
     "/palm/A1/move",
     "/palm/C1/move?ask=yes&diameter=1&moist=no&hot=yes&kv=none",
 ];

@@ -19,7 +19,7 @@ pub struct Dose<'k> {
 }
 
 /// The doses against something, in the order of the table.
-pub fn doses<'k>(case: &FeedCase<'k>, against: &str) -> Vec<Dose<'k>> {
+pub fn doses<'k>(case: &FeedCase<'_, 'k>, against: &str) -> Vec<Dose<'k>> {
     let fits = |size: FeedSize| match (size, case.palm.trunk_height) {
         (FeedSize::Any, _) | (_, None) => true,
         (FeedSize::Small, Some(height)) => height.0 < SMALL_TRUNK_M,

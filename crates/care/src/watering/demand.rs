@@ -45,7 +45,7 @@ pub struct FactorUse<'k> {
 }
 
 /// All factors that speak of this palm, with what becomes of each.
-pub(super) fn factors<'k>(case: &WaterCase<'k>) -> Vec<FactorUse<'k>> {
+pub(super) fn factors<'k>(case: &WaterCase<'_, 'k>) -> Vec<FactorUse<'k>> {
     let name = case.species.map_or("", |s| s.name.as_str());
     let own_crop = case
         .knowledge

@@ -64,7 +64,7 @@ impl Soils<'_> {
 }
 
 /// The soil of the ball and, once roots leave it or where there is no ball, of the site.
-pub(super) fn soils<'k>(case: &WaterCase<'k>) -> Soils<'k> {
+pub(super) fn soils<'k>(case: &WaterCase<'_, 'k>) -> Soils<'k> {
     let moving = matches!(case.settled, Settled::NotYet { .. });
     let of = |key: &str| case.knowledge.soil(key.trim());
     let ball = case.moved.and_then(|m| of(&m.soil)).filter(|_| moving);

@@ -10,8 +10,8 @@ use serde_json::json;
 use std::path::PathBuf;
 
 const AFTER: &str = "\
-palms, inspections, moves, sites, crews, blades, cuts and cleanings are CSV that import reads back the same; touches
-is what trace reads; entries is everything ever recorded, one JSON
+palms, inspections, moves, weather, sites, crews, blades, cuts and cleanings are CSV that import reads back the same;
+touches is what trace reads; entries is everything ever recorded, one JSON
 object a line; geojson is RFC 7946, longitude first, without a geometry where the position is not known.
 
 Examples:
@@ -45,6 +45,8 @@ enum What {
     Sites,
     /// crews.csv
     Crews,
+    /// weather.csv
+    Weather,
     /// blades.csv
     Blades,
     /// cuts.csv
@@ -78,6 +80,7 @@ pub fn run(options: Options, talk: &Talk) -> anyhow::Result<Outcome> {
                 What::Moves => export::moves(&state, &mut out)?,
                 What::Sites => export::sites(&state, &mut out)?,
                 What::Crews => export::crews(&state, &mut out)?,
+                What::Weather => export::weather(&state, &mut out)?,
                 What::Blades => export::blades(&state, &mut out)?,
                 What::Cuts => export::cuts(&state, &mut out)?,
                 What::Cleanings => export::cleanings(&state, &mut out)?,

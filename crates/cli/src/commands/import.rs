@@ -8,7 +8,7 @@ use clap::{Args, Subcommand};
 use desk::assess::{Kind, NEEDS_A_PERSON};
 use desk::intake::{
     BladeReader, CleaningReader, CrewReader, CutReader, Fate, Importing, InspectionReader, Logging,
-    MoveReader, PalmReader, SiteReader,
+    MoveReader, PalmReader, SiteReader, WeatherReader,
 };
 use desk::office::{Note, Office};
 use model::{EntryId, Knowledge, Severity};
@@ -55,6 +55,11 @@ enum What {
     /// Describe crews from crews.csv
     #[command(after_help = "Example:\n  spearleaf import crews crews.csv --data spearleaf-data")]
     Crews(From),
+    /// Record weather from weather.csv
+    #[command(
+        after_help = "Example:\n  spearleaf import weather weather.csv --data spearleaf-data"
+    )]
+    Weather(From),
     /// Register blades from blades.csv
     #[command(after_help = "Example:\n  spearleaf import blades blades.csv --data spearleaf-data")]
     Blades(From),
@@ -91,6 +96,7 @@ pub fn run(options: Options, talk: &Talk) -> anyhow::Result<Outcome> {
         What::Moves(from) => (from, Rows::Moves),
         What::Sites(from) => (from, Rows::Sites),
         What::Crews(from) => (from, Rows::Crews),
+        What::Weather(from) => (from, Rows::Weather),
         What::Blades(from) => return log(LogFile::Blades, &from, talk),
         What::Cuts(from) => return log(LogFile::Cuts, &from, talk),
         What::Cleanings(from) => return log(LogFile::Cleanings, &from, talk),
@@ -109,6 +115,7 @@ pub fn run(options: Options, talk: &Talk) -> anyhow::Result<Outcome> {
         Rows::Moves => (batch.moves(talk, &from, &office)?, false),
         Rows::Sites => (batch.sites(talk, &from)?, false),
         Rows::Crews => (batch.crews(talk, &from)?, false),
+        Rows::Weather => (batch.weather(talk, &from, &office)?, false),
     };
     let Some(taken) = taken else {
         return Ok(Outcome::Refused);
@@ -147,6 +154,7 @@ enum Rows {
     Moves,
     Sites,
     Crews,
+    Weather,
 }
 
 /// Files about blades.
@@ -289,6 +297,21 @@ impl Batch {
         let reader = CrewReader::open(open(&from.file, &from.reading)?);
         take(talk, &from.file, &from.reading, reader, |crew| {
             let fate = self.importing.crew(crew)?;
+            self.keep(fate);
+            Ok(())
+        })
+    }
+
+    fn weather(
+        &mut self,
+        talk: &Talk,
+        from: &From,
+        office: &Office,
+    ) -> anyhow::Result<Option<Taken>> {
+        let reader = WeatherReader::open(open(&from.file, &from.reading)?)
+            .map(|r| r.not_after(office.today()));
+        take(talk, &from.file, &from.reading, reader, |day| {
+            let fate = self.importing.weather(day)?;
             self.keep(fate);
             Ok(())
         })

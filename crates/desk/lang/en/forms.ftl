@@ -136,9 +136,9 @@ forms-remove-what = For a palm that was felled, sold or entered by mistake. Its 
 
 ## Files in
 
-forms-import-what = Bring in a list of palms, sites or crews, or inspections or moves of palms in the register. First you see what would be taken; nothing is recorded before you say so.
+forms-import-what = Bring in a list of palms, sites or crews, inspections or moves of palms in the register, or weather. First you see what would be taken; nothing is recorded before you say so.
 forms-import-file = CSV file
-forms-import-file-hint = Palms, inspections, moves, sites or crews; which one is told by its columns. Up to 64 MB.
+forms-import-file-hint = Palms, inspections, moves, weather, sites or crews; which one is told by its columns. Up to 64 MB.
 forms-import-encoding = Encoding
 forms-import-utf8 = UTF-8 (usual)
 forms-import-look = Look through it
@@ -149,7 +149,7 @@ forms-import-columns-hint = Dates as 2026-03-02, lengths in metres. An empty cel
 forms-import-no-file = Choose a file first.
 forms-import-too-large = The file could not be taken: it is larger than 64 MB, or it did not arrive whole. Larger files go in by the command line: spearleaf import.
 forms-import-gone = This preview is no longer kept; nothing of it was recorded unless you were told so. Choose the file again.
-forms-import-neither = This is no list of palms, inspections or moves, nor of sites or crews: palms have a column “species”, inspections a column “green”, moves a column “dug_on”, sites “site” and no “tag”, crews “crew”.
+forms-import-neither = This is no list of palms, inspections or moves, nor of weather, sites or crews: palms have a column “species”, inspections a column “green”, moves a column “dug_on”, weather a column “date” and one such as “tmax_c” or “rain_mm”, sites “site” and no “tag”, crews “crew”.
 forms-import-preview = What would be taken
 forms-import-is-palms = A list of palms.
 forms-import-is-inspections = A list of inspections.

@@ -136,9 +136,9 @@ forms-remove-what = Para una palma talada, vendida o registrada por error. Su hi
 
 ## Archivos de entrada
 
-forms-import-what = Traiga una lista de palmas, sitios o cuadrillas, o inspecciones o traslados de palmas ya registradas. Primero verá lo que se tomaría; nada se anota hasta que usted lo diga.
+forms-import-what = Traiga una lista de palmas, sitios o cuadrillas, inspecciones o traslados de palmas ya registradas, o el tiempo. Primero verá lo que se tomaría; nada se anota hasta que usted lo diga.
 forms-import-file = Archivo CSV
-forms-import-file-hint = Palmas, inspecciones, traslados, sitios o cuadrillas; se sabe por sus columnas. Hasta 64 MB.
+forms-import-file-hint = Palmas, inspecciones, traslados, tiempo, sitios o cuadrillas; se sabe por sus columnas. Hasta 64 MB.
 forms-import-encoding = Codificación
 forms-import-utf8 = UTF-8 (lo habitual)
 forms-import-look = Revisarlo
@@ -149,7 +149,7 @@ forms-import-columns-hint = Fechas como 2026-03-02, longitudes en metros. Una ce
 forms-import-no-file = Elija primero un archivo.
 forms-import-too-large = No se pudo tomar el archivo: pesa más de 64 MB o no llegó entero. Los más grandes entran por la línea de comandos: spearleaf import.
 forms-import-gone = Esta vista previa ya no se conserva; nada de ella se anotó salvo que se le dijera. Elija el archivo otra vez.
-forms-import-neither = No es una lista de palmas, de inspecciones ni de traslados, ni de sitios ni cuadrillas: las palmas tienen una columna «species», las inspecciones una columna «green», los traslados una columna «dug_on», los sitios «site» y no «tag», las cuadrillas «crew».
+forms-import-neither = No es una lista de palmas, de inspecciones ni de traslados, ni del tiempo, de sitios o de cuadrillas: las palmas tienen una columna «species», las inspecciones una columna «green», los traslados una columna «dug_on», el tiempo una columna «date» y otra como «tmax_c» o «rain_mm», los sitios «site» y no «tag», las cuadrillas «crew».
 forms-import-preview = Lo que se tomaría
 forms-import-is-palms = Una lista de palmas.
 forms-import-is-inspections = Una lista de inspecciones.

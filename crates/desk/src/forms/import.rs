@@ -6,11 +6,12 @@
 use super::save::BY;
 use crate::intake::{
     About, CrewReader, Fate, Fault, Importing, InspectionReader, MoveReader, PalmReader, Refusal,
-    RefusedFile, Row, SiteReader, decode,
+    RefusedFile, Row, SiteReader, WEATHER_COLUMNS, WeatherReader, decode,
 };
 use crate::office::{Note, Office, Refused};
 use model::{
     Arg, Body, CrewWords, EntryId, Finding, Inspection, Moment, Move, Palm, Severity, Site,
+    WeatherDay,
 };
 use std::collections::BTreeMap;
 use std::io::Read;
@@ -28,6 +29,8 @@ pub enum FileKind {
     Sites,
     /// `crews.csv`.
     Crews,
+    /// `weather.csv`.
+    Weather,
 }
 
 /// A row that will be recorded, as it is shown.
@@ -43,6 +46,8 @@ pub enum Shown {
     Site(Box<Site>),
     /// A crew.
     Crew(Box<CrewWords>),
+    /// Weather of a day.
+    Weather(Box<WeatherDay>),
 }
 
 /// What was found in a file; nothing is recorded yet.
@@ -120,6 +125,7 @@ pub fn preview(office: &Office, bytes: &[u8], encoding: &str) -> Preview {
         Some(FileKind::Moves) => moves(office, bytes),
         Some(FileKind::Sites) => sites(office, bytes),
         Some(FileKind::Crews) => crews(office, bytes),
+        Some(FileKind::Weather) => weather(office, bytes),
         // the palm reader says what is wrong with a file that is none; a good file of another kind is named here
         None => match PalmReader::open(bytes) {
             Err(refusal) if !refusal.finding.code.starts_with("intake-missing-columns") => {
@@ -150,7 +156,7 @@ pub fn take(office: &Office, preview: &Preview) -> Result<usize, Refused> {
 }
 
 /// Told by the header: palms have a species, inspections have counts, moves a day of digging, crews a column of their
-/// own, sites one and neither tags nor days.
+/// own, sites one and neither tags nor days, weather a day and something measured.
 fn kind_of(bytes: &[u8]) -> Option<FileKind> {
     let first = bytes
         .split(|b| *b == b'\n')
@@ -169,6 +175,10 @@ fn kind_of(bytes: &[u8]) -> Option<FileKind> {
     let others = ["tag", "species", "green", "day", "date", "month"];
     if names.contains(&"site") && !names.iter().any(|name| others.contains(name)) {
         return Some(FileKind::Sites);
+    }
+    let measured = WEATHER_COLUMNS[2..].iter().any(|name| names.contains(name));
+    if names.contains(&"date") && measured {
+        return Some(FileKind::Weather);
     }
     match (names.contains(&"species"), names.contains(&"green")) {
         (true, _) => Some(FileKind::Palms),
@@ -260,6 +270,23 @@ fn crews(office: &Office, bytes: &[u8]) -> Preview {
         let Some(row) = out.row(row) else { continue };
         let shown = Shown::Crew(Box::new(row.value.clone()));
         let fate = importing.crew(row.value);
+        out.add(office, row.line, fate, shown, &reader);
+    }
+    out.finish(&reader);
+    out
+}
+
+fn weather(office: &Office, bytes: &[u8]) -> Preview {
+    let mut out = Preview::empty(Some(FileKind::Weather));
+    let importing = Importing::new(office.state(), office.now(), BY);
+    let mut reader = match WeatherReader::open(bytes) {
+        Ok(reader) => reader.not_after(office.today()),
+        Err(refusal) => return Preview::refused(out.kind, refusal),
+    };
+    while let Some(row) = reader.next() {
+        let Some(row) = out.row(row) else { continue };
+        let shown = Shown::Weather(Box::new(row.value.clone()));
+        let fate = importing.weather(row.value);
         out.add(office, row.line, fate, shown, &reader);
     }
     out.finish(&reader);

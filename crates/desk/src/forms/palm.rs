@@ -1,13 +1,15 @@
 //! The palm form: register a palm or change its description.
 //!
-//! Fields: `tag`, `species`, `site`, `stems`, `planted_on`, `moved_on`, `last_cleaned_on`, `trunk_height`, `lat`,
-//! `lon`, `over`, `wires`, `full_crown`, `fronds_per_year`, `notes`. Empty is unknown. Lengths in the reader's units.
+//! Fields: `tag`, `species`, `site`, `stems`, `planted_on`, `moved_on`, `last_cleaned_on`, `trunk_height`,
+//! `crown_across`, `lat`, `lon`, `over`, `wires`, `full_crown`, `fronds_per_year`, `notes`. Empty is unknown. Lengths in the reader's units.
 
 use super::field::{Fields, text_arg};
 use super::length::{decimal, write_length};
 use super::{Trouble, Typed};
 use crate::measure::Units;
+use crate::watering::{CROWN_ACROSS, WIDEST_CROWN, crown_across};
 use model::{Arg, Day, Finding, Metres, Palm, PalmRecord, Position, Severity, State};
+use std::collections::BTreeMap;
 use std::hash::{DefaultHasher, Hash, Hasher};
 
 /// No palm is taller (the tallest measured wax palms are near 60 m; from memory); beyond it is a slip.
@@ -65,7 +67,7 @@ pub fn palm(typed: &Typed, register: &Register) -> Result<Palm, Vec<Trouble>> {
         full_crown: fields.number("full_crown", 1.0..=1000.0),
         fronds_per_year: fields.number("fronds_per_year", 0.1..=1000.0),
         notes: fields.text("notes"),
-        extra: before.map(|b| b.extra.clone()).unwrap_or_default(),
+        extra: extra(&mut fields, register),
     };
     check_tag(&mut fields, &palm.tag, register);
     check_species(&mut fields, &palm.species, register);
@@ -96,6 +98,7 @@ pub fn typed_palm(palm: &Palm, units: Units) -> Typed {
         ("moved_on", day(palm.moved_on)),
         ("last_cleaned_on", day(palm.last_cleaned_on)),
         ("trunk_height", length(palm.trunk_height)),
+        ("crown_across", length(crown_across(palm))),
         ("lat", number(palm.position.map(|p| p.lat))),
         ("lon", number(palm.position.map(|p| p.lon))),
         ("over", palm.over.clone()),
@@ -118,6 +121,25 @@ fn length(
     before
         .filter(|b| fields.some(name) == Some(write_length(*b, register.units).as_str()))
         .or(read)
+}
+
+/// Columns that the form does not show are kept; across the crown is shown, and kept where `palms.csv` has it.
+fn extra(fields: &mut Fields, register: &Register) -> BTreeMap<String, String> {
+    let before = register.changing.map(|record| &record.palm);
+    let mut extra = before.map(|b| b.extra.clone()).unwrap_or_default();
+    let was = before.and_then(crown_across);
+    let across = length(fields, "crown_across", register, was, WIDEST_CROWN);
+    match across {
+        Some(across) if across.0 <= 0.0 => fields.refuse("crown_across", "form-crown-no-size"),
+        Some(across) if Some(across) == was => {}
+        Some(across) => {
+            let text = format!("{:.2}", across.0);
+            let text = text.trim_end_matches('0').trim_end_matches('.').to_owned();
+            extra.insert(CROWN_ACROSS.to_owned(), text);
+        }
+        None => drop(extra.remove(CROWN_ACROSS)),
+    }
+    extra
 }
 
 /// A pair pasted from a map into the first field ("27.95, -82.46") counts as both.

@@ -238,7 +238,7 @@ fn same_day(record: &PalmRecord, look: &Inspection) -> Option<EntryId> {
 }
 
 /// Today's look happens now; an earlier day's look happened at noon of that day.
-fn moment_of(day: Day, office: &Office) -> Moment {
+pub(super) fn moment_of(day: Day, office: &Office) -> Moment {
     const NOON: i64 = 12 * 3_600_000;
     if day == office.today() {
         now(office)
@@ -249,7 +249,7 @@ fn moment_of(day: Day, office: &Office) -> Moment {
 
 /// Now, but not after the keeper's day: in the evening west of Greenwich, and where the day is fixed from outside, the
 /// clock is a day ahead, and a hold set now would else not hold today.
-fn now(office: &Office) -> Moment {
+pub(super) fn now(office: &Office) -> Moment {
     let end = Moment(Moment::at_midnight(office.today().plus(1)).0 - 1);
     office.now().min(end)
 }

@@ -4,7 +4,8 @@ use super::inspections::InspectionRow;
 use super::moves::MoveRow;
 use super::refusal::Fault;
 use crate::office::Note;
-use model::{Body, CrewWords, Moment, Palm, PalmId, Site, State, Tending};
+use model::{Body, CrewWords, Moment, Palm, PalmId, Site, State, Tending, WeatherDay};
+use std::collections::BTreeSet;
 use std::sync::Arc;
 
 /// What becomes of a good row.
@@ -20,6 +21,7 @@ pub enum Fate {
 pub struct Importing {
     state: Arc<State>,
     palms: Vec<PalmId>,
+    sites: BTreeSet<String>,
     now: Moment,
     by: String,
 }
@@ -31,9 +33,12 @@ impl Importing {
     /// An import into a register by somebody.
     pub fn new(state: Arc<State>, now: Moment, by: &str) -> Importing {
         let palms = state.tags().values().copied().collect();
+        let stand = state.standing().map(|record| record.palm.site.clone());
+        let sites = stand.chain(state.work.sites.keys().cloned()).collect();
         Importing {
             state,
             palms,
+            sites,
             now,
             by: by.to_owned(),
         }
@@ -137,6 +142,19 @@ impl Importing {
             Some(before) if *before == crew => Ok(Fate::Already),
             Some(_) => Err(Fault::cell("sites-crew-described", "crew", &crew.name)),
         }
+    }
+
+    /// Weather of a day. A day that is there already with other figures takes its place: stations mend theirs.
+    pub fn weather(&self, day: WeatherDay) -> Result<Fate, Fault> {
+        let site = &day.site;
+        if !site.is_empty() && !self.sites.contains(site) {
+            return Err(Fault::cell("weather-unknown-site", "site", site));
+        }
+        let days = self.state.work.weather.get(site);
+        if days.and_then(|days| days.get(&day.day)) == Some(&day) {
+            return Ok(Fate::Already);
+        }
+        Ok(self.note(self.now, Body::WeatherNoted(day)))
     }
 
     fn note(&self, at: Moment, body: Body) -> Fate {

@@ -2,6 +2,7 @@
 
 use super::records::{Record, Records};
 use super::refusal::{Fault, Refusal, shorten};
+use crate::watering::CROWN_ACROSS;
 use model::{Arg, Finding, Severity};
 use std::collections::BTreeMap;
 use std::io::Read;
@@ -140,7 +141,12 @@ impl<R: Read> Table<R> {
     /// Remarks on the file as a whole.
     pub fn remarks(&self) -> Vec<Finding> {
         let mut out = Vec::new();
-        for name in self.unknown_columns() {
+        // known to the plan of watering, though no field of a palm
+        let odd = self
+            .unknown_columns()
+            .into_iter()
+            .filter(|name| *name != CROWN_ACROSS);
+        for name in odd {
             out.push(
                 Finding::new("intake-unknown-column", Severity::Info)
                     .with("column", Arg::Text(shorten(name))),

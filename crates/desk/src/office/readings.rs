@@ -2,7 +2,8 @@
 
 use crate::assess::{Kind, stem_cases};
 use crown::{PalmReading, Sampler, read_palm};
-use model::{Climate, Day, Knowledge, Palm, PalmId, PalmRecord};
+use model::knowledge::Place;
+use model::{Climate, Day, Knowledge, Palm, PalmId, PalmRecord, Position};
 use std::cell::RefCell;
 use std::collections::BTreeMap;
 use std::sync::atomic::{AtomicU64, Ordering};
@@ -103,7 +104,11 @@ impl Readings {
 
 /// The nearest known place's climate, if it is near enough.
 pub(crate) fn climate(palm: &Palm) -> Option<&'static Climate> {
-    let position = palm.position?;
+    Some(&place(palm.position?)?.climate)
+}
+
+/// The nearest known place, if it is near enough.
+pub(crate) fn place(position: Position) -> Option<&'static Place> {
     let (place, km) = Knowledge::embedded().climate_near(position.lat, position.lon)?;
-    (km <= CLIMATE_REACHES_KM).then_some(&place.climate)
+    (km <= CLIMATE_REACHES_KM).then_some(place)
 }

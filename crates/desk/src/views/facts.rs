@@ -1,6 +1,7 @@
 //! What is known of a palm and of its species, each figure with how it is known.
 
 use super::said::{Cited, Speaker};
+use crate::watering::crown_across;
 use model::knowledge::Named;
 use model::species::{Armature, Habit, LeafForm, Range, SelfCleaning};
 use model::{Basis, Day, Metres, Palm, Sourced, Species};
@@ -57,6 +58,7 @@ pub fn of_palm(speaker: &Speaker, palm: &Palm) -> Vec<Fact> {
         fact(speaker, "fact-site", words(&palm.site)),
         fact(speaker, "fact-stems", Some(m.count(palm.stems.into()))),
         fact(speaker, "fact-trunk", length(palm.trunk_height)),
+        fact(speaker, "fact-crown-across", length(crown_across(palm))),
         fact(speaker, "fact-planted", date(palm.planted_on)),
         fact(speaker, "fact-moved", date(palm.moved_on)),
         fact(speaker, "fact-cleaned", date(palm.last_cleaned_on)),

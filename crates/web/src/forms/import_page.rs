@@ -2,9 +2,9 @@
 
 use crate::{Here, Reader, page};
 use desk::forms::{FileKind, Preview, Shown};
-use desk::intake::{CREW_COLUMNS, MOVE_COLUMNS, SITE_COLUMNS, Scope};
+use desk::intake::{CREW_COLUMNS, MOVE_COLUMNS, SITE_COLUMNS, Scope, WEATHER_COLUMNS};
 use maud::{Markup, html};
-use model::{Inspection, Move, Palm};
+use model::{Inspection, Move, Palm, WeatherDay};
 
 /// Refused rows shown on the page; all of them are in the file.
 const REFUSALS_SHOWN: usize = 50;
@@ -47,6 +47,8 @@ pub fn blank(reader: &Reader, trouble: Option<&str>) -> Markup {
             p.file-columns { (SITE_COLUMNS.join(", ")) }
             p { (reader.say("sites-import-columns-crews")) }
             p.file-columns { (CREW_COLUMNS.join(", ")) }
+            p { (reader.say("forms-import-columns-weather")) }
+            p.file-columns { (WEATHER_COLUMNS.join(", ")) }
             p.hint { (reader.say("forms-import-columns-hint")) }
         }
     };
@@ -110,6 +112,7 @@ fn sums(reader: &Reader, preview: &Preview) -> Markup {
         Some(FileKind::Moves) => "forms-import-is-moves",
         Some(FileKind::Sites) => "sites-import-is-sites",
         Some(FileKind::Crews) => "sites-import-is-crews",
+        Some(FileKind::Weather) => "forms-import-is-weather",
         None => "forms-import-is-unknown",
     };
     html! {
@@ -199,6 +202,7 @@ fn row(reader: &Reader, line: u64, shown: &Shown) -> Markup {
             Shown::Moved(tag, moved) => (move_row(reader, tag, moved)),
             Shown::Site(site) => { strong { (site.name) } @if !site.owner.is_empty() { " · " (site.owner) } },
             Shown::Crew(crew) => { strong { (crew.name) } @if !crew.skills.is_empty() { " · " (crew.skills.join(", ")) } },
+            Shown::Weather(day) => (weather_row(reader, day)),
         }
     }
 }
@@ -217,6 +221,17 @@ fn move_row(reader: &Reader, tag: &str, moved: &Move) -> Markup {
     html! {
         strong { (tag) } " · " (reader.words.text("forms-import-moved", &dug))
         @if !moved.from.is_empty() { " · " (moved.from) }
+    }
+}
+
+fn weather_row(reader: &Reader, day: &WeatherDay) -> Markup {
+    let m = &reader.measure;
+    let warmth = |t: Option<f64>| t.map(|t| m.temperature(t));
+    html! {
+        strong { (m.date(day.day)) }
+        @if !day.site.is_empty() { " · " (day.site) }
+        @if let (Some(low), Some(high)) = (warmth(day.t_min), warmth(day.t_max)) { " · " (low) " – " (high) }
+        @if let Some(mm) = day.rain { " · " (reader.words.text("forms-import-rain", &[("rain", m.water_height(mm, mm).into())])) }
     }
 }
 

@@ -10,6 +10,8 @@ mod counter;
 mod cutting;
 mod cutting_page;
 mod dial;
+mod feeding;
+mod feeding_page;
 mod holds;
 mod import;
 mod import_page;
@@ -26,6 +28,8 @@ mod soaks;
 mod spear;
 mod species;
 mod stash;
+mod watering;
+mod watering_page;
 
 #[cfg(test)]
 mod tests;
@@ -40,6 +44,8 @@ pub fn router() -> Router<App> {
         .merge(palms::router())
         .merge(holds::router())
         .merge(moving::router())
+        .merge(watering::router())
+        .merge(feeding::router())
         .merge(remove::router())
         .merge(species::router())
         .merge(import::router())

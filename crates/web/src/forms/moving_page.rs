@@ -62,6 +62,8 @@ pub fn page_of(view: &View) -> Markup {
             @if moved { a href="#after" { (view.say("move-jump-after")) } }
             a href="#before" { (view.say("move-jump-before")) }
             a href="#note" { (view.say("move-jump-note")) }
+            a href=(address::palm(&own.tag, "/water")) { (view.say("watering-link")) }
+            a href=(address::palm(&own.tag, "/feeding")) { (view.say("feed-link")) }
         }
         @if view.noting() && (view.correcting() || !view.troubles.is_empty() || view.failed) { (note(view)) (after(view)) (before(view)) }
         @else if moved { (after(view)) (before(view)) (note(view)) }

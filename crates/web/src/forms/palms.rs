@@ -189,6 +189,7 @@ fn fields(sheet: Sheet, units: Units, register: &Register) -> Markup {
         fieldset.where {
             legend { (sheet.say("forms-part-where")) }
             (length("trunk_height"))
+            (length("crown_across"))
             (length("wires"))
             p.caution { (sheet.say("forms-wires-caution")) }
             (sheet.line("over", Kind::Words))

@@ -35,7 +35,7 @@ fn body(reader: &Reader, view: &MovedView) -> Markup {
             p.lead role="status" data-testid="summary" { (view.summary) }
         }
         p { (view.what) }
-        p.actions { a.button href="/selection" { (reader.say("moved-select-link")) } }
+        p.actions { a.button href="/watering" { (reader.say("watering-title")) } " " a.button href="/selection" { (reader.say("moved-select-link")) } }
         @if let Some(more) = &view.more { p.pending { (more) } }
         (rows(reader, &view.rows))
         @if !view.arrived.is_empty() {

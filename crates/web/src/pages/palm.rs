@@ -205,6 +205,8 @@ fn actions(reader: &Reader, view: &PalmView) -> Markup {
             a.button href=(address::palm(&view.tag, "/edit")) { (reader.say("palm-edit")) }
             a.button href=(address::palm(&view.tag, "/holds")) { (reader.say("palm-holds")) }
             a.button data-testid="move" href=(address::palm(&view.tag, "/move")) { (reader.say("moved-link")) }
+            a.button data-testid="water" href=(address::palm(&view.tag, "/water")) { (reader.say("watering-link")) }
+            a.button data-testid="feeding" href=(address::palm(&view.tag, "/feeding")) { (reader.say("feed-link")) }
         }
     }
 }

@@ -5,6 +5,7 @@ mod import;
 mod inspect;
 mod moving;
 mod palms;
+mod watering;
 
 use crate::router;
 use axum::body::{Body, to_bytes};
