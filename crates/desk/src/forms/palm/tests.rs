@@ -42,7 +42,7 @@ fn check(pairs: &[(&str, &str)]) -> Result<Palm, Vec<Trouble>> {
     check_in(&State::default(), None, Units::Metric, pairs)
 }
 
-const FULL: [(&str, &str); 15] = [
+const FULL: [(&str, &str); 16] = [
     ("tag", "B-17"),
     ("species", "Phoenix roebelenii"),
     ("site", "North yard"),
@@ -51,6 +51,7 @@ const FULL: [(&str, &str); 15] = [
     ("moved_on", "2026-03-01"),
     ("last_cleaned_on", "2026-04-01"),
     ("trunk_height", "2.5"),
+    ("crown_across", "3.6"),
     ("lat", "27.95"),
     ("lon", "-82.46"),
     ("over", "path"),
@@ -79,6 +80,7 @@ fn a_full_form_becomes_a_palm_and_comes_back_as_it_was_typed() {
         (Some(50.0), Some(18.5))
     );
     assert_eq!(palm.moved_on, Some(day("2026-03-01")));
+    assert_eq!(palm.extra["crown_across_m"], "3.6");
     assert_eq!(typed_palm(&palm, Units::Metric), Typed::of(FULL));
 }
 
