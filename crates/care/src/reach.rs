@@ -92,15 +92,15 @@ impl<'a> Ask<'a> {
         }
     }
 
-    /// Whether a tool is at hand.
+    /// Whether a tool is at hand. Those who are trained for a lift are taken to come with one.
     fn has(&self, key: &str) -> bool {
-        self.kit.is_none_or(|kit| kit.iter().any(|own| own == key))
-    }
-
-    /// Whether the crew is trained for something; nobody chosen: yes.
-    fn can(&self, skill: &str) -> bool {
-        self.skills
-            .is_none_or(|skills| skills.iter().any(|own| own == skill))
+        let among = |words: &[String]| words.iter().any(|own| own == key);
+        match (self.kit, self.skills) {
+            (Some(kit), Some(skills)) if key == "lift" => among(kit) || among(skills),
+            (None, Some(skills)) if key == "lift" => among(skills),
+            (Some(kit), _) => among(kit),
+            (None, _) => true,
+        }
     }
 }
 

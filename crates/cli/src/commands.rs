@@ -9,12 +9,14 @@ mod feeding;
 mod import;
 mod judge;
 mod moved;
+mod reach;
 mod restore;
 mod rotation;
 mod serve;
 mod sheet;
 mod trace;
 mod verify;
+mod walk;
 mod water;
 
 use crate::Outcome;
@@ -46,6 +48,10 @@ pub enum Command {
     Water(water::Options),
     /// Show what palms are to be fed, what bars it, and whether the crown answered
     Feeding(feeding::Options),
+    /// Say with which tool and from where to get at a palm
+    Reach(reach::Options),
+    /// Order the palms of a site for a walk: healthy before ill, then the shortest way
+    Walk(walk::Options),
     /// Write a data folder out in open formats
     Export(export::Options),
     /// Make a sheet of paper as PDF: labels, clauses, the report of a trace
@@ -72,6 +78,8 @@ pub fn run(command: Command, talk: &Talk) -> anyhow::Result<Outcome> {
         Command::Moved(options) => moved::run(options, talk),
         Command::Water(options) => water::run(options, talk),
         Command::Feeding(options) => feeding::run(options, talk),
+        Command::Reach(options) => reach::run(options, talk),
+        Command::Walk(options) => walk::run(options, talk),
         Command::Export(options) => export::run(options, talk),
         Command::Sheet(options) => sheet::run(options, talk),
         Command::Backup(options) => backup::run(options, talk),

@@ -29,7 +29,7 @@ fn every_command_has_help_with_an_example() {
         listed,
         [
             "demo", "serve", "import", "assess", "cuts", "trace", "rotation", "judge", "moved",
-            "water", "feeding", "export", "sheet", "backup", "restore", "verify"
+            "water", "feeding", "reach", "walk", "export", "sheet", "backup", "restore", "verify"
         ]
     );
     for command in listed {
@@ -599,4 +599,116 @@ fn feeding_is_told_for_one_palm_and_its_product_by_the_ground_under_its_crown() 
         .arg(&data));
     assert_eq!(status, 2);
     assert!(err.contains("Z-9"), "{err}");
+}
+
+#[test]
+fn a_walk_is_ordered_for_people_and_programs() {
+    let folder = tempfile::tempdir().unwrap();
+    let data = folder.path().join("data");
+    // 100 m of latitude are 0.0008993 degrees: C stands 20 m, B 60 m, A 100 m north of D
+    let palms = write(
+        folder.path(),
+        "palms.csv",
+        "tag,species,site,lat,lon\n\
+         A,Sabal palmetto,North yard,27.0008993,-80.0\n\
+         B,Sabal palmetto,North yard,27.0005396,-80.0\n\
+         C,Sabal palmetto,North yard,27.0001799,-80.0\n\
+         D,Sabal palmetto,North yard,27.0,-80.0\n",
+    );
+    let looks = write(
+        folder.path(),
+        "inspections.csv",
+        "tag,date,green,yellowing,brown,spear\n\
+         A,2026-06-10,30,0,4,firm\nB,2026-06-10,30,0,4,leaning\nC,2026-06-10,30,0,4,firm\n",
+    );
+    for (what, file) in [("palms", &palms), ("inspections", &looks)] {
+        let (status, _, err) = run(spearleaf()
+            .args(["import", what, "--as-of", "2026-06-15", "--data"])
+            .arg(&data)
+            .arg(file));
+        assert_eq!(status, 0, "{what}: {err}");
+    }
+    let walk = |extra: &[&str]| {
+        let mut command = spearleaf();
+        command.args(["walk", "--as-of", "2026-06-15", "--site", "North yard"]);
+        run(command.args(extra).arg(&data))
+    };
+    let (status, out, err) = walk(&["--json"]);
+    assert_eq!(status, 1, "a spear leans: {err}");
+    let walk_json = lines(&out).remove(0);
+    let stops = walk_json["stops"].as_array().unwrap();
+    let tags: Vec<&str> = stops.iter().map(|s| s["tag"].as_str().unwrap()).collect();
+    // looked at and sound, never looked at, suspect: from A to C 80 m, to D 20 m, to B 60 m
+    assert_eq!(tags, ["A", "C", "D", "B"]);
+    assert_eq!(walk_json["metres"], 160.0);
+    assert_eq!(stops[3]["health"], "suspect");
+    assert_eq!(walk_json["shortest"], true);
+    let (_, out, _) = walk(&[]);
+    assert!(
+        out.contains("4 palms") && out.contains("Suspect (1)"),
+        "{out}"
+    );
+    let (status, _, err) = walk(&["--tags", "A,Z"]);
+    assert_eq!(status, 2);
+    assert!(err.contains('Z'), "{err}");
+}
+
+#[test]
+fn how_to_get_at_a_palm_is_told_to_people_and_programs() {
+    let folder = tempfile::tempdir().unwrap();
+    let data = folder.path().join("data");
+    let palms = write(
+        folder.path(),
+        "palms.csv",
+        "tag,species,trunk_height_m,wires_m\n\
+         LOW,Sabal palmetto,2.0,60\nPOLE,Sabal palmetto,4.0,60\nHIGH,Sabal palmetto,12,60\nWIRE,Sabal palmetto,4.0,2\n",
+    );
+    let looks = write(
+        folder.path(),
+        "inspections.csv",
+        "tag,date,green,yellowing,brown,spear\n\
+         LOW,2026-06-10,30,0,4,firm\nPOLE,2026-06-10,30,0,4,firm\nHIGH,2026-06-10,30,0,4,firm\nWIRE,2026-06-10,30,0,4,firm\n",
+    );
+    for (what, file) in [("palms", &palms), ("inspections", &looks)] {
+        let (status, _, err) = run(spearleaf()
+            .args(["import", what, "--as-of", "2026-06-15", "--data"])
+            .arg(&data)
+            .arg(file));
+        assert_eq!(status, 0, "{what}: {err}");
+    }
+    let reach = |tag: &str, extra: &[&str]| {
+        let mut command = spearleaf();
+        command.args(["reach", tag, "--as-of", "2026-06-15", "--data"]);
+        run(command.arg(&data).args(extra))
+    };
+    for (tag, petiole, status, stand, tool) in [
+        ("LOW", "3cm", 0, "ground", "loppers"),
+        ("LOW", "2in", 0, "ground", "hand-saw"),
+        ("POLE", "3cm", 0, "ground-with-pole", "pole-loppers"),
+        ("POLE", "2in", 0, "ground-with-pole", "pole-saw"),
+        ("HIGH", "3cm", 1, "lift", "lift"),
+    ] {
+        let (code, out, err) = reach(tag, &["--petiole", petiole, "--json"]);
+        assert_eq!(code, status, "{tag}: {err}");
+        let answer = lines(&out).remove(0);
+        assert_eq!(answer["stand"], stand, "{tag}");
+        assert_eq!(answer["tools"][0]["tool"], tool, "{tag} {petiole}");
+        assert_eq!(
+            answer["places"].as_array().unwrap().is_empty(),
+            tag != "POLE"
+        );
+    }
+    let (code, out, err) = reach("WIRE", &["--json"]);
+    assert_eq!(code, 2, "{err}");
+    let answer = lines(&out).remove(0);
+    assert_eq!(answer["refused"], true);
+    assert_eq!(answer["wires"], "within");
+    let (code, out, _) = reach("POLE", &["--units", "us"]);
+    assert_eq!(code, 0);
+    assert!(
+        out.contains("pole loppers") && out.contains("No climbing spikes"),
+        "{out}"
+    );
+    assert_eq!(reach("NONE", &[]).0, 2);
+    assert_eq!(reach("POLE", &["--petiole", "wide"]).0, 2);
 }

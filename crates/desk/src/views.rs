@@ -24,6 +24,7 @@ pub mod paging;
 pub mod palm;
 pub mod palms;
 pub mod picker;
+pub mod reach;
 pub mod rotation;
 mod said;
 pub mod sites;
@@ -31,6 +32,7 @@ pub mod source_list;
 pub mod standing;
 pub mod today;
 pub mod tracing;
+pub mod walk;
 pub mod watering;
 
 pub use asked::{Answer, Question};

@@ -8,6 +8,7 @@ pub mod moved;
 mod paging;
 mod palm;
 mod palms;
+pub mod reach;
 pub mod rotation;
 mod rotation_drawing;
 pub mod said;
@@ -18,6 +19,7 @@ mod sources;
 mod today;
 mod trace;
 mod trace_drawing;
+mod walk;
 pub mod watering;
 
 pub use palm::{advised, lines};
@@ -38,6 +40,8 @@ pub fn router() -> Router<App> {
         .merge(moved::router())
         .merge(watering::router())
         .merge(selection::router())
+        .merge(walk::router())
+        .merge(reach::router())
         .merge(sources::router())
         .merge(about::router())
         .merge(settings::router())

@@ -46,7 +46,7 @@ const NO_LIFT: Say = Say::new("reach-no-lift", Severity::Act)
     .practice();
 const NO_TOOL: Say = Say::new("reach-no-tool", Severity::Act).practice();
 const HEIGHT: Say = Say::new("reach-height-unknown", Severity::Act);
-const PETIOLE: Say = Say::new("reach-petiole", Severity::Act).practice();
+const PETIOLE: Say = Say::new("reach-petiole", Severity::Caution).practice();
 const SMOOTHER: Say = Say::new("reach-smoother", Severity::Info).practice();
 const ASIDE: Say = Say::new("reach-aside", Severity::Caution)
     .on(&["pole_handling", "defer_all"])
@@ -165,7 +165,7 @@ fn way(ask: &Ask, reach: &Reach) -> Vec<Finding> {
         Stand::Unknown => all.push(say(ask, &HEIGHT)),
         Stand::Ground | Stand::GroundWithPole => {}
     }
-    if lift && !(ask.has("lift") && ask.can("lift")) {
+    if lift && !ask.has("lift") {
         all.push(say(ask, &NO_LIFT));
     }
     all

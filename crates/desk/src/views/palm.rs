@@ -15,12 +15,14 @@ use super::loss::{self, LossView};
 use super::needs;
 use super::outlook::{self, OutlookRow};
 use super::palms;
+use super::reach;
 use super::said::{Said, Speaker};
 use super::standing::{Standing, tidy_and_limit};
 use super::tracing;
 use crate::grounds::OnSite;
 use crate::judging::{self, Judged};
 use crate::office::Office;
+use crate::reaching::{Told, reached};
 use care::CutPlan;
 use crown::{Cut, PalmReading, Quantiles, Reading};
 use model::{Day, Inspection, PalmRecord};
@@ -63,6 +65,8 @@ pub struct PalmView {
     pub outlook_uncut: Vec<OutlookRow>,
     /// The cut plan.
     pub cutting: CuttingView,
+    /// How to get at it.
+    pub reach: reach::Brief,
     /// How long the crown needs after the most that may be asked for; empty if that is nothing live.
     pub recovery: Vec<Line>,
     /// When a visit is worth it.
@@ -180,6 +184,7 @@ impl Page<'_> {
                 Vec::new()
             },
             cutting: cutting::view(speaker, &plan),
+            reach: reach::brief(speaker, &reached(self.at, &Told::default())),
             due: palms::due(speaker, &standing, self.at.today()),
             due_note: due_note(speaker, self.at),
             question: self.question,

@@ -7,6 +7,7 @@ mod cutting;
 mod drawing;
 mod facts;
 mod history;
+mod reach;
 mod reading;
 mod signs;
 
@@ -149,6 +150,7 @@ fn body(reader: &Reader, asked: &Asked, view: &PalmView) -> Markup {
                 (charts::loss(reader, view))
                 (charts::forecast(reader, view))
                 (cutting::section(reader, view))
+                (reach::section(reader, view))
                 (ask::section(reader, view))
                 (cutting::cautions(reader, view))
                 (facts::own(reader, view))
@@ -213,12 +215,13 @@ fn actions(reader: &Reader, view: &PalmView) -> Markup {
 
 /// Links to the sections, for the long page on a phone.
 fn jumps(reader: &Reader) -> Markup {
-    const TO: [(&str, &str); 9] = [
+    const TO: [(&str, &str); 10] = [
         ("reading", "palm-reading"),
         ("signs", "signs-title"),
         ("loss", "palm-loss"),
         ("forecast", "palm-forecast"),
         ("cutting", "palm-cutting"),
+        ("reach", "reach-title"),
         ("asked", "palm-asked"),
         ("own", "palm-own"),
         ("blades", "palm-blades"),

@@ -93,6 +93,7 @@ fn body(reader: &Reader, asked: &Asked, view: &PalmsView) -> Markup {
         div.head {
             h1 { (reader.say("common-palms")) }
             a.button href="/palms/new" { (reader.say("palms-new")) }
+            a.button href="/walk" { (reader.say("walk-link")) }
         }
         (form(reader, asked, view))
         p.lead role="status" data-testid="summary" { (view.summary) }
