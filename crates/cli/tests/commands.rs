@@ -529,7 +529,7 @@ fn water_is_told_for_people_and_programs_with_weather_brought_in() {
         .arg(&data));
     assert_eq!(status, 1, "a palm wants water: {out}");
     assert!(
-        out.contains("A-1") && !out.contains("A-2") && out.contains(" gal"),
+        out.contains("A-1") && !out.contains("A-2") && out.contains("\u{a0}gal"),
         "{out}"
     );
     let (_, out, _) = run(spearleaf()
