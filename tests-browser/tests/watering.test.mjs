@@ -49,7 +49,7 @@ test("a watering with its litres goes into the log; nonsense comes back with wha
   await page.getByRole("button", { name: "Save the watering" }).click();
   await page.waitForURL(/\/palm\/Q-05\/water$/);
   // 50 US gallons of 3.785 L
-  assert.match(await page.getByTestId("log").locator("li").first().innerText(), /189 L/);
+  assert.match(await page.getByTestId("log").locator("li").first().innerText(), /189\sL/);
   await shot(page, "water-noted-phone");
   await page.done({ expect: ["422"] });
 });
@@ -76,11 +76,11 @@ test("a feeding that something stands against is asked about, then noted; a shor
   await page.selectOption("#product", "palm-blend");
   await page.fill("#mass", "1400 g");
   await page.getByRole("button", { name: "Save the feeding" }).click();
-  assert.match(await page.locator("#product-trouble").innerText(), /not before/);
+  assert.match(await page.locator("#product-trouble").innerText(), /not again before/);
   await page.locator("#product-trouble input[type=checkbox]").check();
   await page.getByRole("button", { name: "Save the feeding" }).click();
   await page.waitForURL(/\/palm\/T-07\/feeding$/);
-  assert.match(await page.getByTestId("log").locator("li").first().innerText(), /4 May 2026.*1\.4 kg/s);
+  assert.match(await page.getByTestId("log").locator("li").first().innerText(), /4 May 2026.*1\.4\skg/s);
   await page.selectOption("#ask-against", "mn-deficiency");
   await page.getByRole("button", { name: "Show" }).click();
   await page.locator('[data-against="mn-deficiency"]').waitFor();
