@@ -18,6 +18,16 @@ pub fn blade(tag: &str, tail: &str) -> String {
     format!("/blades/{}{tail}", utf8_percent_encode(tag, KEPT))
 }
 
+/// A site's page, or one below it (`tail` begins with `/` or `?`, or is empty).
+pub fn site(name: &str, tail: &str) -> String {
+    format!("/site/{}{tail}", utf8_percent_encode(name, KEPT))
+}
+
+/// A crew's page, or one below it (`tail` begins with `/` or `?`, or is empty).
+pub fn crew(name: &str, tail: &str) -> String {
+    format!("/crew/{}{tail}", utf8_percent_encode(name, KEPT))
+}
+
 /// `path?name=value&...` without the empty values.
 pub fn with_query(path: &str, pairs: &[(&str, &str)]) -> String {
     let query: Vec<String> = pairs

@@ -16,6 +16,8 @@ pub enum Here {
     Moved,
     /// Palms that want water.
     Watering,
+    /// Sites and crews.
+    Sites,
     /// What ails palms.
     Disorders,
     /// Files in.
@@ -30,13 +32,14 @@ pub enum Here {
     Elsewhere,
 }
 
-const PLACES: [(Here, &str, &str); 10] = [
+const PLACES: [(Here, &str, &str); 11] = [
     (Here::Today, "/", "common-today"),
     (Here::Palms, "/palms", "common-palms"),
     (Here::Blades, "/blades", "common-blades"),
     (Here::Disorders, "/disorders", "common-disorders"),
     (Here::Moved, "/moved", "common-moved"),
     (Here::Watering, "/watering", "common-watering"),
+    (Here::Sites, "/sites", "common-sites"),
     (Here::Import, "/import", "common-import"),
     (Here::Sources, "/sources", "common-sources"),
     (Here::About, "/about", "common-about"),

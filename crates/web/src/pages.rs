@@ -15,6 +15,7 @@ pub mod said;
 mod selection;
 mod settings;
 mod sheets;
+pub mod sites;
 mod sources;
 mod today;
 mod trace;
@@ -42,6 +43,7 @@ pub fn router() -> Router<App> {
         .merge(selection::router())
         .merge(walk::router())
         .merge(reach::router())
+        .merge(sites::router())
         .merge(sources::router())
         .merge(about::router())
         .merge(settings::router())

@@ -44,7 +44,7 @@ fn register() -> Book {
     book
 }
 
-const PLACES: [&str; 24] = [
+const PLACES: [&str; 29] = [
     "/",
     "/palms",
     "/palms?q=zzz",
@@ -58,6 +58,11 @@ const PLACES: [&str; 24] = [
     "/palm/%3Cb%3E%26%22x%2Fy",
     "/palm/A1?weeks=24&cut=uncut",
     "/moved",
+    "/sites",
+    "/sites/new",
+    "/site/North%20yard",
+    "/crews",
+    "/crews/new",
     "/selection",
     "/selection?n=3&species-0=Sabal+palmetto&green-0=20&brown-0=4&dug-0=40&species-1=Nonesuch&green-1=x&dug-2=3",
     "/watering",

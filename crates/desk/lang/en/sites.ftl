@@ -155,6 +155,7 @@ crew-form-name-hint = As it stands on its rounds.
 crew-form-people = People
 crew-form-start = Where it starts
 crew-form-start-hint = Decimal degrees. A pair from a map may be pasted into the first field.
+crew-form-gates = Gates of the sites, to copy from
 crew-form-end = Where it ends
 crew-form-end-hint = Leave empty if it ends where it starts.
 crew-form-hours = Hours

@@ -155,6 +155,7 @@ crew-form-name-hint = Tal como figura en sus rondas.
 crew-form-people = Personas
 crew-form-start = De dónde sale
 crew-form-start-hint = Grados decimales. En el primer campo se puede pegar un par de un mapa.
+crew-form-gates = Entradas de los sitios, para copiar
 crew-form-end = Dónde acaba
 crew-form-end-hint = Déjelo vacío si acaba donde sale.
 crew-form-hours = Horas

@@ -97,7 +97,7 @@ fn crews() -> [CrewWords; 3] {
             from: yard,
             hours: Some(hours(6.0, 14.5)),
             skills: words(["lift", "rigging"]),
-            kit: words(["hand-saw", "pole-saw", "loppers"]),
+            kit: words(["lift", "hand-saw", "pole-saw", "loppers"]),
             room_m3: Some(14.0),
             notes: "Dario leads. Truck with the lift on Mondays to Thursdays.".to_owned(),
             ..CrewWords::default()

@@ -10,7 +10,7 @@ use super::rows;
 use super::site::new_name;
 use super::{Trouble, Typed};
 use crate::measure::{CUBIC_METRES_PER_YARD, Units};
-use model::{BladeKind, CrewWords, Finding, Severity};
+use model::{CrewWords, Finding, Knowledge, Severity};
 use std::hash::{DefaultHasher, Hash, Hasher};
 
 /// What a crew may be trained or licensed for, and what palms may ask of it: working from a lift, climbing without
@@ -21,9 +21,12 @@ const MOST_PEOPLE: u32 = 1000;
 /// More room than this no vehicle has, m³; as in the office.
 const MOST_ROOM: f64 = 1000.0;
 
-/// What a crew may carry, as far as the log of blades knows it.
+/// What a crew may carry: keys of the tool table.
 pub fn kit_words() -> impl Iterator<Item = &'static str> {
-    BladeKind::ALL.iter().skip(1).map(|(_, word)| *word)
+    Knowledge::embedded()
+        .tools
+        .iter()
+        .map(|row| row.key.as_str())
 }
 
 /// What the form is checked against.

@@ -1,3 +1,5 @@
+mod work;
+
 use super::*;
 use crate::measure::Measure;
 use crate::words::{Lang, Words};

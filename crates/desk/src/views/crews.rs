@@ -3,9 +3,9 @@
 use super::facts::{Fact, fact};
 use super::said::Speaker;
 use super::sites::{hours_words, place_words, told};
-use crate::forms::{SKILLS, kit_words};
+use crate::forms::SKILLS;
 use crate::office::Office;
-use model::{CrewWords, Position, State};
+use model::{CrewWords, Knowledge, Position, State};
 
 /// A crew that starts so near to a gate, degrees, starts there (about ten metres).
 const AT_GATE: f64 = 0.0001;
@@ -87,11 +87,16 @@ fn skills(speaker: &Speaker, crew: &CrewWords) -> Vec<String> {
 }
 
 fn kit(speaker: &Speaker, crew: &CrewWords) -> Vec<String> {
-    let word = |tool: &String| match kit_words().any(|known| known == tool) {
-        true => speaker.say(&format!("blade-kind-{tool}")),
-        false => tool.clone(),
-    };
-    crew.kit.iter().map(word).collect()
+    crew.kit
+        .iter()
+        .map(|tool| tool_name(speaker, tool))
+        .collect()
+}
+
+/// A tool's name; its key where no table has it.
+pub fn tool_name(speaker: &Speaker, key: &str) -> String {
+    let row = Knowledge::embedded().tool(key);
+    row.map_or(key.to_owned(), |row| speaker.texts(&row.name).to_owned())
 }
 
 fn facts(speaker: &Speaker, state: &State, crew: &CrewWords) -> Vec<Fact> {

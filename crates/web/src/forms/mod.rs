@@ -24,6 +24,8 @@ mod parts;
 mod remove;
 mod sent;
 mod signs;
+mod sites;
+mod sites_page;
 mod soaks;
 mod spear;
 mod species;
@@ -52,4 +54,5 @@ pub fn router() -> Router<App> {
         .merge(blades::router())
         .merge(cutting::router())
         .merge(cleaning::router())
+        .merge(sites::router())
 }

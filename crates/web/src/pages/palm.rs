@@ -5,7 +5,7 @@ mod blades;
 mod charts;
 mod cutting;
 mod drawing;
-mod facts;
+pub mod facts;
 mod history;
 mod reach;
 mod reading;
@@ -169,7 +169,7 @@ fn head(reader: &Reader, view: &PalmView) -> Markup {
             p.kind {
                 i lang="la" { (view.species) }
                 @if !view.common.is_empty() { ", " span lang="en" { (view.common) } }
-                @if !view.site.is_empty() { " · " (view.site) }
+                @if !view.site.is_empty() { " · " a href=(address::site(&view.site, "")) { (view.site) } }
             }
             @if let Some(note) = &view.species_note { p.note { (note) } }
             @for hold in &view.judgement.holds {

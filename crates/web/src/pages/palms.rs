@@ -173,7 +173,8 @@ fn select(
     }
 }
 
-fn list(reader: &Reader, rows: &[PalmRow]) -> Markup {
+/// Palms, one a row.
+pub fn list(reader: &Reader, rows: &[PalmRow]) -> Markup {
     html! {
         ul.palms { @for row in rows { li data-tag=(row.tag) { (palm(reader, row)) } } }
     }

@@ -5,6 +5,7 @@ mod import;
 mod inspect;
 mod moving;
 mod palms;
+mod sites;
 mod watering;
 
 use crate::router;
@@ -100,12 +101,17 @@ impl Desk {
     }
 
     async fn post(&self, at: &str, pairs: &[(&str, &str)]) -> Answer {
+        self.post_as("en", at, pairs).await
+    }
+
+    async fn post_as(&self, lang: &str, at: &str, pairs: &[(&str, &str)]) -> Answer {
         let fields: Vec<String> = pairs
             .iter()
             .map(|(name, value)| format!("{name}={}", encoded(value)))
             .collect();
         let request =
             Request::post(at).header(header::CONTENT_TYPE, "application/x-www-form-urlencoded");
+        let request = request.header(header::COOKIE, format!("lang={lang}"));
         self.ask(request.body(Body::from(fields.join("&"))).unwrap())
             .await
     }

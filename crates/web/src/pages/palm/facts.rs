@@ -28,7 +28,8 @@ pub fn species(reader: &Reader, view: &PalmView) -> Markup {
     }
 }
 
-fn list(reader: &Reader, facts: &[Fact]) -> Markup {
+/// Facts, name by name, with their sources.
+pub fn list(reader: &Reader, facts: &[Fact]) -> Markup {
     html! {
         dl.facts {
             @for fact in facts {
