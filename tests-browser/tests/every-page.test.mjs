@@ -28,6 +28,8 @@ const PAGES = {
   "disorder-hunger": "/disorders/k-deficiency",
   disagreements: "/disagreements",
   "holds-asked": "/palm/T-07/holds?reason=wilt-suspect",
+  season: "/season",
+  "season-site": "/season?site=Torvane+House",
   rotation: "/rotation",
   walk: "/walk",
   "walk-asked": "/walk?site=site:Lantern+Walk",

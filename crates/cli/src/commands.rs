@@ -12,6 +12,7 @@ mod moved;
 mod reach;
 mod restore;
 mod rotation;
+mod season;
 mod serve;
 mod sheet;
 mod trace;
@@ -52,6 +53,8 @@ pub enum Command {
     Reach(reach::Options),
     /// Order the palms of a site for a walk: healthy before ill, then the shortest way
     Walk(walk::Options),
+    /// Plan when to come back to each site, and write it for calendars
+    Season(season::Options),
     /// Write a data folder out in open formats
     Export(export::Options),
     /// Make a sheet of paper as PDF: labels, clauses, the report of a trace
@@ -80,6 +83,7 @@ pub fn run(command: Command, talk: &Talk) -> anyhow::Result<Outcome> {
         Command::Feeding(options) => feeding::run(options, talk),
         Command::Reach(options) => reach::run(options, talk),
         Command::Walk(options) => walk::run(options, talk),
+        Command::Season(options) => season::run(options, talk),
         Command::Export(options) => export::run(options, talk),
         Command::Sheet(options) => sheet::run(options, talk),
         Command::Backup(options) => backup::run(options, talk),

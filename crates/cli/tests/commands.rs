@@ -29,7 +29,8 @@ fn every_command_has_help_with_an_example() {
         listed,
         [
             "demo", "serve", "import", "assess", "cuts", "trace", "rotation", "judge", "moved",
-            "water", "feeding", "reach", "walk", "export", "sheet", "backup", "restore", "verify"
+            "water", "feeding", "reach", "walk", "season", "export", "sheet", "backup", "restore",
+            "verify"
         ]
     );
     for command in listed {

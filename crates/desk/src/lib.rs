@@ -17,6 +17,7 @@ pub mod moved;
 pub mod office;
 pub mod reaching;
 pub mod rotating;
+pub mod season;
 pub mod timetable;
 pub mod tracing;
 pub mod views;

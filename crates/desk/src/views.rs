@@ -27,6 +27,7 @@ pub mod picker;
 pub mod reach;
 pub mod rotation;
 mod said;
+pub mod season;
 pub mod sites;
 pub mod source_list;
 pub mod standing;

@@ -2,6 +2,7 @@
 
 use crate::{Fault, Reader};
 use desk::office::Office;
+use desk::season::Seasons;
 use desk::views::standing::Standings;
 use std::sync::Arc;
 
@@ -12,6 +13,8 @@ pub struct App {
     pub office: Arc<Office>,
     /// Where its palms stand, for lists.
     pub standings: Arc<Standings>,
+    /// Seasons that were planned.
+    pub seasons: Arc<Seasons>,
 }
 
 impl App {
@@ -20,6 +23,7 @@ impl App {
         App {
             office,
             standings: Arc::default(),
+            seasons: Arc::default(),
         }
     }
 

@@ -18,6 +18,8 @@ pub enum Here {
     Watering,
     /// Sites and crews.
     Sites,
+    /// When to come back.
+    Season,
     /// What ails palms.
     Disorders,
     /// Files in.
@@ -32,11 +34,12 @@ pub enum Here {
     Elsewhere,
 }
 
-const PLACES: [(Here, &str, &str); 11] = [
+const PLACES: [(Here, &str, &str); 12] = [
     (Here::Today, "/", "common-today"),
     (Here::Palms, "/palms", "common-palms"),
     (Here::Blades, "/blades", "common-blades"),
     (Here::Disorders, "/disorders", "common-disorders"),
+    (Here::Season, "/season", "common-season"),
     (Here::Moved, "/moved", "common-moved"),
     (Here::Watering, "/watering", "common-watering"),
     (Here::Sites, "/sites", "common-sites"),

@@ -12,6 +12,7 @@ pub mod reach;
 pub mod rotation;
 mod rotation_drawing;
 pub mod said;
+mod season;
 mod selection;
 mod settings;
 mod sheets;
@@ -40,6 +41,7 @@ pub fn router() -> Router<App> {
         .merge(disorders::router())
         .merge(moved::router())
         .merge(watering::router())
+        .merge(season::router())
         .merge(selection::router())
         .merge(walk::router())
         .merge(reach::router())

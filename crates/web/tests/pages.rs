@@ -44,7 +44,7 @@ fn register() -> Book {
     book
 }
 
-const PLACES: [&str; 29] = [
+const PLACES: [&str; 30] = [
     "/",
     "/palms",
     "/palms?q=zzz",
@@ -63,6 +63,7 @@ const PLACES: [&str; 29] = [
     "/site/North%20yard",
     "/crews",
     "/crews/new",
+    "/season",
     "/selection",
     "/selection?n=3&species-0=Sabal+palmetto&green-0=20&brown-0=4&dug-0=40&species-1=Nonesuch&green-1=x&dug-2=3",
     "/watering",

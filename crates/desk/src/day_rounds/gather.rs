@@ -19,9 +19,9 @@ const LOOK_AFTER: i32 = 182;
 /// Minutes of a look (assumed).
 const LOOK_MIN: f64 = 5.0;
 /// Minutes a frond, from the ground and from a lift (assumed).
-const FROND_MIN: [f64; 2] = [1.5, 2.5];
+pub const FROND_MIN: [f64; 2] = [1.5, 2.5];
 /// Minutes at a palm before the first cut: cordon, tools, cleaning the blade, and with a lift its footing (assumed).
-const PALM_MIN: [f64; 2] = [5.0, 12.0];
+pub const PALM_MIN: [f64; 2] = [5.0, 12.0];
 /// Metres a second on foot, with tools (assumed).
 const ON_FOOT: f64 = 1.0;
 /// A piece of work is not longer, minutes, unless one palm is.

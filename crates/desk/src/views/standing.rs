@@ -10,7 +10,7 @@ use crate::judging;
 use crate::office::Office;
 use care::judge::Judgement;
 use care::{Grounds, Stand};
-use crown::{Cut, DueWindow, Explanation, PalmReading, Reading};
+use crown::{Cut, DueWindow, Explanation, PalmReading, Reading, Rhythm};
 use model::{Day, Finding, PalmId, PalmRecord, State};
 use rayon::prelude::*;
 use std::collections::HashMap;
@@ -50,6 +50,10 @@ pub struct Standing {
     pub take: Cut,
     /// Whether any of that takes a lift.
     pub lift: bool,
+    /// Whether a crown is reached by a lift only, whatever there is to take.
+    pub high: bool,
+    /// The windows to come: as it stands and after a visit on any day of the coming year.
+    pub rhythm: Option<Box<Rhythm>>,
 }
 
 impl Standing {
@@ -76,6 +80,8 @@ impl Standing {
             holds: Vec::new(),
             take: Cut::NONE,
             lift: false,
+            high: false,
+            rhythm: None,
         };
         for (stem, _) in &reading.stems {
             let grounds = Grounds::default();
@@ -89,9 +95,14 @@ impl Standing {
 
     fn add(&mut self, stem: &StemToday) {
         let (tidy, limit) = tidy_and_limit(stem.reading(), stem.on_site());
-        let due = stem.reading().due(tidy, limit);
+        let rhythm = stem.reading().rhythm(tidy, limit);
+        let due = rhythm.now();
         self.due.earliest = first(self.due.earliest, due.earliest);
         self.due.latest = first(self.due.latest, due.latest);
+        self.rhythm = Some(Box::new(match self.rhythm.take() {
+            Some(other) => other.with(&rhythm),
+            None => rhythm,
+        }));
         if let Some(loss) = stem.reading().loss() {
             let stranger = loss
                 .tail_probability
@@ -110,6 +121,7 @@ impl Standing {
         self.take.yellowing += plan.may_take.yellowing;
         self.take.brown += plan.may_take.brown;
         let lift = matches!(plan.method.stand, Stand::Lift | Stand::LiftFromAbove);
+        self.high |= lift;
         self.lift |= lift && plan.may_take != Cut::NONE;
     }
 

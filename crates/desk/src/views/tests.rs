@@ -130,6 +130,8 @@ fn calm() -> Standing {
         holds: Vec::new(),
         take: Cut::NONE,
         lift: false,
+        high: false,
+        rhythm: None,
     }
 }
 

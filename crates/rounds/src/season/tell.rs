@@ -300,11 +300,11 @@ fn why(season: &Season, need: &Need, from: usize, latest: Day, helped: bool) -> 
     let Some(opens) = opens(need, from) else {
         return Why::Narrow;
     };
-    if from == 0 && latest < first {
-        return Why::Overdue;
-    }
     if need.not_before.is_some_and(|held| held > latest) {
         return Why::Held;
+    }
+    if from == 0 && latest < first {
+        return Why::Overdue;
     }
     let inside = |day: &Day| opens <= *day && *day <= latest;
     if helped && weeks.days.iter().flatten().any(inside) {
