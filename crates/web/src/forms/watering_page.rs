@@ -98,7 +98,7 @@ fn ahead(view: &View) -> Markup {
         section #ahead {
             h2 { (view.say("water-ahead-title")) }
             p.small { (view.say("water-ahead-what")) }
-            div.scroll {
+            div.scroll tabindex="0" role="region" aria-label=(view.say("water-ahead-title")) {
                 table.water-days {
                     thead { tr {
                         th scope="col" { (view.say("water-col-day")) }
@@ -235,7 +235,7 @@ fn past(view: &View, past: &[PastRow]) -> Markup {
         details.why {
             summary { (view.say("water-past-title")) }
             p.small { (view.say("water-past-what")) }
-            div.scroll {
+            div.scroll tabindex="0" role="region" aria-label=(view.say("water-past-title")) {
                 table.water-days {
                     thead { tr {
                         th scope="col" { (view.say("water-col-day")) }
