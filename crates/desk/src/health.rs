@@ -257,6 +257,8 @@ mod tests {
                 holds: vec![Finding::new(code, Severity::Refuse)],
                 take: crown::Cut::NONE,
                 lift: false,
+                high: false,
+                rhythm: None,
             };
             because(&record, Some(&standing), day(TODAY))
         };
