@@ -13,6 +13,7 @@ mod reach;
 mod restore;
 mod rotation;
 mod season;
+mod rounds;
 mod serve;
 mod sheet;
 mod trace;
@@ -41,6 +42,8 @@ pub enum Command {
     Trace(trace::Options),
     /// Plan blade sets in rotation: which cuts, which soak, how long to wait
     Rotation(rotation::Options),
+    /// Plan a day: which crew goes to which palms, in which order, at what time
+    Rounds(rounds::Options),
     /// Judge what could ail palms, from a CSV file of signs alone
     Judge(judge::Options),
     /// Show moved palms: what was promised for each, when to look, whether it holds
@@ -77,6 +80,7 @@ pub fn run(command: Command, talk: &Talk) -> anyhow::Result<Outcome> {
         Command::Cuts(options) => cuts::run(options, talk),
         Command::Trace(options) => trace::run(options, talk),
         Command::Rotation(options) => rotation::run(options, talk),
+        Command::Rounds(options) => rounds::run(options, talk),
         Command::Judge(options) => judge::run(options, talk),
         Command::Moved(options) => moved::run(options, talk),
         Command::Water(options) => water::run(options, talk),

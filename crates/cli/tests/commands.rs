@@ -28,8 +28,7 @@ fn every_command_has_help_with_an_example() {
     assert_eq!(
         listed,
         [
-            "demo", "serve", "import", "assess", "cuts", "trace", "rotation", "judge", "moved",
-            "water", "feeding", "reach", "walk", "season", "export", "sheet", "backup", "restore",
+            "demo", "serve", "import", "assess", "cuts", "trace", "rotation", "rounds", "season", "judge", "moved", "water", "feeding", "reach", "walk", "export", "sheet", "backup", "restore"
             "verify"
         ]
     );

@@ -17,6 +17,7 @@ mod length;
 mod moving;
 mod offers;
 mod palm;
+mod rounds;
 mod rows;
 mod save;
 pub mod signs;
@@ -43,6 +44,7 @@ pub use length::{read_length, write_length};
 pub use moving::{AtMove, SOILS, move_of, moving, save_move, typed_move};
 pub use offers::{Offer, baths_in_use, mixes, offers};
 pub use palm::{Register, palm, seen_mark, typed_palm};
+pub use rounds::{SKIP_REASONS, call_off_round, keep_rounds, round_ask, save_round_step};
 pub use rows::{CLOSED, FEEDING, HOURS, rows_shown};
 pub(crate) use save::BY;
 pub use save::{

@@ -26,6 +26,7 @@ pub mod palms;
 pub mod picker;
 pub mod reach;
 pub mod rotation;
+pub mod rounds;
 mod said;
 pub mod season;
 pub mod sites;

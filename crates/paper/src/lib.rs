@@ -13,6 +13,7 @@ mod order;
 mod press;
 mod qr;
 mod refs;
+mod round;
 mod rows;
 mod tracing;
 
@@ -20,6 +21,7 @@ pub use clauses::clauses;
 pub use error::Error;
 pub use labels::{Choice, Groups, Label, blade_labels, groups, labels, palm_labels};
 pub use leaf::{Leaf, Size};
+pub use round::crew_sheet;
 pub use tracing::trace_report;
 
 /// A finished sheet.

@@ -10,6 +10,8 @@ pub enum Here {
     Today,
     /// The register.
     Palms,
+    /// Rounds: planned, under way, done.
+    Rounds,
     /// Blades, the cutting log, the bath, the trace.
     Blades,
     /// Palms moved lately, and choosing among dug ones.
@@ -34,9 +36,10 @@ pub enum Here {
     Elsewhere,
 }
 
-const PLACES: [(Here, &str, &str); 12] = [
+const PLACES: [(Here, &str, &str); 13] = [
     (Here::Today, "/", "common-today"),
     (Here::Palms, "/palms", "common-palms"),
+    (Here::Rounds, "/rounds", "common-rounds"),
     (Here::Blades, "/blades", "common-blades"),
     (Here::Disorders, "/disorders", "common-disorders"),
     (Here::Season, "/season", "common-season"),

@@ -11,6 +11,7 @@ mod palms;
 pub mod reach;
 pub mod rotation;
 mod rotation_drawing;
+pub mod rounds;
 pub mod said;
 mod season;
 mod selection;
@@ -38,6 +39,7 @@ pub fn router() -> Router<App> {
         .merge(blades::router())
         .merge(trace::router())
         .merge(rotation::router())
+        .merge(rounds::router())
         .merge(disorders::router())
         .merge(moved::router())
         .merge(watering::router())

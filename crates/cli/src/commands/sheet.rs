@@ -9,6 +9,8 @@ use anyhow::{anyhow, bail};
 use clap::{Args, Subcommand};
 use desk::clock;
 use desk::tracing::{self, Ask, CaseAsk};
+use desk::views::{Speaker, rounds};
+use model::state::RoundRecord;
 use model::{Day, Finding};
 use paper::{Choice, Error, Leaf, Pdf, Size};
 use serde_json::json;
@@ -21,6 +23,7 @@ Language and units are those of --lang and --units; the day printed on the sheet
 Examples:
   spearleaf sheet labels blades spearleaf-data --base http://192.168.1.20:7474 -o labels.pdf
   spearleaf sheet clauses --lang es -o clausulas.pdf
+  spearleaf sheet round spearleaf-data --day 2026-06-16 --crew 'Lift crew' -o round.pdf
   spearleaf sheet trace spearleaf-data --case C-1 --disorder fusarium-wilt-canariensis -o trace.pdf";
 
 /// Options of `sheet`.
@@ -40,6 +43,8 @@ enum Sheet {
     Clauses(Print),
     /// The report of a trace, from a data folder's log of cuts and cleanings
     Trace(Trace),
+    /// The crew sheet of a round: order, drawn crowns with the cuts marked, cautions, lines to fill in
+    Round(Round),
 }
 
 /// Where a sheet goes.
@@ -98,6 +103,24 @@ struct Trace {
     print: Print,
 }
 
+#[derive(Args)]
+struct Round {
+    /// The data folder
+    #[arg(value_name = "FOLDER", default_value = folder::DEFAULT)]
+    data: PathBuf,
+    /// Whose round; may be left out where one crew goes out that day
+    #[arg(long, value_name = "NAME")]
+    crew: Option<String>,
+    /// The day of the round; today unless told
+    #[arg(long, value_name = "DATE", value_parser = day)]
+    day: Option<Day>,
+    /// The address under which phones reach the pages, for the code that opens the round
+    #[arg(long, value_name = "ADDRESS")]
+    base: Option<String>,
+    #[command(flatten)]
+    print: Print,
+}
+
 #[derive(Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
 enum What {
     /// Blades in service
@@ -116,6 +139,7 @@ pub fn run(options: Options, talk: &Talk) -> anyhow::Result<Outcome> {
         Sheet::Labels(options) => labels(&options, talk),
         Sheet::Clauses(print) => finish(&print, talk, paper::clauses(&leaf(&print, talk, false))),
         Sheet::Trace(options) => trace(&options, talk),
+        Sheet::Round(options) => round(&options, talk),
     }
 }
 
@@ -163,6 +187,35 @@ fn trace(options: &Trace, talk: &Talk) -> anyhow::Result<Outcome> {
         &options.print,
         talk,
         paper::trace_report(&leaf, &answer, disorder),
+    )
+}
+
+fn round(options: &Round, talk: &Talk) -> anyhow::Result<Outcome> {
+    let office = folder::office(&options.data, false, talk)?;
+    let (state, day) = (office.state(), options.day.unwrap_or(talk.today()));
+    let wanted = |round: &&RoundRecord| {
+        let crew = options.crew.as_ref();
+        round.plan.day == day && crew.is_none_or(|crew| *crew == round.plan.crew)
+    };
+    let found: Vec<&RoundRecord> = state.work.rounds.values().filter(wanted).collect();
+    let date = ("date", talk.measure.date(day).into());
+    let [found] = found.as_slice() else {
+        let crews: Vec<&str> = found.iter().map(|round| round.plan.crew.as_str()).collect();
+        match crews.is_empty() {
+            true => bail!(talk.words("cli-no-round", &[date])),
+            false => bail!(talk.words(
+                "cli-which-round",
+                &[date, ("crews", crews.join(", ").into())]
+            )),
+        }
+    };
+    let leaf = leaf(&options.print, talk, office.is_demo());
+    let sheet = rounds::sheet(&Speaker::new(talk.measure), &office, found.id);
+    let sheet = sheet.ok_or_else(|| anyhow!(talk.words("round-form-gone", &[])))?;
+    finish(
+        &options.print,
+        talk,
+        paper::crew_sheet(&leaf, &sheet, options.base.as_deref()),
     )
 }
 

@@ -92,3 +92,9 @@ cli-whole = The ledger is whole: { $count ->
 }, every link of the chain holds.
 cli-sheet-group = --kit chooses blades and --site chooses palms.
 cli-broken = The ledger is broken: { $what }
+cli-rounds-kept = { $n ->
+    [one] { $n } round recorded.
+   *[other] { $n } rounds recorded.
+}
+cli-no-round = No round is planned for { $date }, or none of that crew. See spearleaf rounds --help.
+cli-which-round = Several crews go out on { $date }: { $crews }. Say which with --crew.

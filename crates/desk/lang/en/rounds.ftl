@@ -16,7 +16,6 @@ rounds-row = { $crew }: { $palms ->
     [one] { $palms } palm
    *[other] { $palms } palms
 }, { $sites }
-rounds-times = { $leave } to { $back }
 rounds-state-planned = Planned
 rounds-state-under-way = Under way: { $done } of { $of } palms
 rounds-state-finished = Back: { $done } done, { $skipped } left out
@@ -77,7 +76,6 @@ plan-left = Left out
 plan-rests-on = What this rests on
 plan-map = Map of the proposal
 plan-map-what = Sites by their gates, crews by their start; lines as the crow flies, north is up.
-plan-map-scale = { $length }
 plan-form-day = Give the day to plan, as 2026-03-09.
 plan-form-past = That day is over. Plan today or a later day.
 plan-form-tags = Give at least one tag, or choose another way to pick palms.
@@ -93,7 +91,6 @@ round-start = Set out
 round-finish = Back in the yard
 round-next = Next
 round-none-left = All palms of this round are done or left out.
-round-not-begun = Not begun
 round-began = Set out at { $time }
 round-ended = Back at { $time }
 round-progress = { $done } done, { $skipped } left out, { $open } to go
@@ -117,17 +114,10 @@ round-stop-done = done { $time }
 round-stop-done-minutes = done { $time }, { $minutes } min
 round-stop-skipped = left out { $time }: { $why }
 round-stop-open = to go
-round-undo = Take back
 round-all = All palms
-round-starts = { $time }
 round-clean = Clean and soak the blade before this palm
 round-same-blade = The same blade may go on
 round-hold = Held: do not cut
-round-take = { $n ->
-    [0] Nothing to take off.
-    [one] Take { $n } frond off: { $what }.
-   *[other] Take { $n } fronds off: { $what }.
-}
 round-call-off = Call this round off
 round-called-off = The round was called off.
 round-call-off-why = Why
@@ -135,7 +125,8 @@ round-form-why = Say why, so that the keeper knows.
 round-form-minutes = Minutes as a number, from 0 to 1440.
 round-form-gone = This round is not planned any more.
 round-form-palm = This palm is not on the round.
-round-sheet = Crew sheet (PDF)
+round-geo = way there
+round-cautions = Cautions
 round-notes = Words to the crew
 
 round-task-look = look
@@ -174,3 +165,18 @@ round-remark-minutes = Minutes at a palm are assumed until logged times teach be
 travel-no-name = Give the name of a crew or a site.
 travel-no-number = Give a number: kilometres of road, minutes of driving.
 travel-twice = This way stands in line { $first } already. Keep one of the two.
+
+## The crew sheet
+
+crew-sheet-n = No.
+crew-sheet-blade = Blade
+crew-sheet-done = Done
+crew-sheet-clean = CLEAN BLADE FIRST
+crew-sheet-cards = Palms to cut
+crew-sheet-stem = stem { $stem }
+crew-sheet-from = From
+crew-sheet-to = To
+crew-sheet-off = Fronds off
+crew-sheet-note = Note
+crew-sheet-scan = This round on the phone
+crew-sheet-link = Crew sheet

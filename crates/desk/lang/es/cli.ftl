@@ -92,3 +92,9 @@ cli-whole = El libro está íntegro: { $count ->
 }; cada eslabón de la cadena se mantiene.
 cli-sheet-group = --kit elige hojas de corte y --site elige palmas.
 cli-broken = El libro está roto: { $what }
+cli-rounds-kept = { $n ->
+    [one] { $n } ronda anotada.
+   *[other] { $n } rondas anotadas.
+}
+cli-no-round = No hay ronda prevista para el { $date }, o ninguna de esa cuadrilla. Vea spearleaf rounds --help.
+cli-which-round = El { $date } salen varias cuadrillas: { $crews }. Diga cuál con --crew.

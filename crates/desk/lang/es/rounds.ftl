@@ -16,7 +16,6 @@ rounds-row = { $crew }: { $palms ->
     [one] { $palms } palmera
    *[other] { $palms } palmeras
 }, { $sites }
-rounds-times = { $leave } a { $back }
 rounds-state-planned = Prevista
 rounds-state-under-way = En marcha: { $done } de { $of } palmeras
 rounds-state-finished = De vuelta: { $done } hechas, { $skipped } sin hacer
@@ -77,7 +76,6 @@ plan-left = Quedan fuera
 plan-rests-on = En qué se basa
 plan-map = Mapa de la propuesta
 plan-map-what = Lugares por su entrada, cuadrillas por su salida; líneas rectas, el norte arriba.
-plan-map-scale = { $length }
 plan-form-day = Indique el día, por ejemplo 2026-03-09.
 plan-form-past = Ese día ya pasó. Planifique hoy o un día posterior.
 plan-form-tags = Indique al menos una etiqueta o elija otra manera de escoger palmeras.
@@ -93,7 +91,6 @@ round-start = Salir
 round-finish = De vuelta en el patio
 round-next = Siguiente
 round-none-left = Todas las palmeras de esta ronda están hechas o quedaron fuera.
-round-not-begun = Sin empezar
 round-began = Salida a las { $time }
 round-ended = Vuelta a las { $time }
 round-progress = { $done } hechas, { $skipped } sin hacer, { $open } por hacer
@@ -117,17 +114,10 @@ round-stop-done = hecha { $time }
 round-stop-done-minutes = hecha { $time }, { $minutes } min
 round-stop-skipped = fuera { $time }: { $why }
 round-stop-open = por hacer
-round-undo = Deshacer
 round-all = Todas las palmeras
-round-starts = { $time }
 round-clean = Limpie y sumerja la hoja de corte antes de esta palmera
 round-same-blade = Puede seguir la misma hoja de corte
 round-hold = En espera: no cortar
-round-take = { $n ->
-    [0] Nada que quitar.
-    [one] Quite { $n } hoja: { $what }.
-   *[other] Quite { $n } hojas: { $what }.
-}
 round-call-off = Anular esta ronda
 round-called-off = La ronda quedó anulada.
 round-call-off-why = Por qué
@@ -135,7 +125,8 @@ round-form-why = Diga por qué, para que el encargado lo sepa.
 round-form-minutes = Los minutos como número, de 0 a 1440.
 round-form-gone = Esta ronda ya no está prevista.
 round-form-palm = Esta palmera no está en la ronda.
-round-sheet = Hoja de la cuadrilla (PDF)
+round-geo = cómo llegar
+round-cautions = Precauciones
 round-notes = Palabras para la cuadrilla
 
 round-task-look = mirar
@@ -174,3 +165,18 @@ round-remark-minutes = Los minutos por palmera son supuestos hasta que los tiemp
 travel-no-name = Dé el nombre de una cuadrilla o de un lugar.
 travel-no-number = Dé un número: kilómetros de camino, minutos de viaje.
 travel-twice = Este camino ya está en la línea { $first }. Deje uno de los dos.
+
+## La hoja de la cuadrilla
+
+crew-sheet-n = N.º
+crew-sheet-blade = Hoja de corte
+crew-sheet-done = Hecha
+crew-sheet-clean = LIMPIAR ANTES
+crew-sheet-cards = Palmeras que se cortan
+crew-sheet-stem = tronco { $stem }
+crew-sheet-from = De
+crew-sheet-to = A
+crew-sheet-off = Hojas quitadas
+crew-sheet-note = Nota
+crew-sheet-scan = Esta ronda en el teléfono
+crew-sheet-link = Hoja de la cuadrilla

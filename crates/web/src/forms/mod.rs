@@ -22,6 +22,8 @@ mod moving_page;
 mod palms;
 mod parts;
 mod remove;
+mod rounds;
+mod rounds_page;
 mod sent;
 mod signs;
 mod sites;
@@ -49,6 +51,7 @@ pub fn router() -> Router<App> {
         .merge(watering::router())
         .merge(feeding::router())
         .merge(remove::router())
+        .merge(rounds::router())
         .merge(species::router())
         .merge(import::router())
         .merge(blades::router())

@@ -1,6 +1,7 @@
 //! Sheets of paper as PDF: labels, clauses, the trace report; and the page that offers them.
 
 mod offer;
+mod rounds;
 mod traced;
 
 use crate::{App, Fault, Reader};
@@ -19,6 +20,7 @@ pub fn router() -> Router<App> {
     Router::new()
         .merge(offer::router())
         .merge(traced::router())
+        .merge(rounds::router())
         .route("/labels.pdf", get(labels))
         .route("/clauses.pdf", get(clauses))
 }
