@@ -107,20 +107,41 @@ fn sheet(leaf: &Leaf, round: &CrewSheet, base: Option<&str>) -> Sheet {
     let speaker = Speaker::new(leaf.measure);
     let mut refs = Refs::default();
     let say = |codes: &[&str]| codes.iter().map(|code| leaf.say(code)).collect();
-    let palms = round.rows.iter().filter(|row| round.cards.iter().any(|card| card.tag == row.tag)).count();
-    let items = round.cautions.iter().map(|warned| item(&mut refs, warned, palms)).collect();
+    let palms = round
+        .rows
+        .iter()
+        .filter(|row| round.cards.iter().any(|card| card.tag == row.tag))
+        .count();
+    let items = round
+        .cautions
+        .iter()
+        .map(|warned| item(&mut refs, warned, palms))
+        .collect();
     Sheet {
         frame: leaf.frame(&round.title),
         when: round.when.clone(),
         notes: Some(round.notes.clone()).filter(|notes| !notes.is_empty()),
         code: base.and_then(|base| code(leaf, base, &round.path)),
-        heads: say(&["crew-sheet-n", "plan-time", "plan-palm", "plan-what", "crew-sheet-blade", "crew-sheet-done"]),
+        heads: say(&[
+            "crew-sheet-n",
+            "plan-time",
+            "plan-palm",
+            "plan-what",
+            "crew-sheet-blade",
+            "crew-sheet-done",
+        ]),
         rows: rows(&round.rows),
         clean: leaf.say("crew-sheet-clean"),
         held: leaf.say("round-hold"),
         cards_title: leaf.say("crew-sheet-cards"),
         cards: round.cards.iter().map(|card| drawn(leaf, card)).collect(),
-        blanks: say(&["crew-sheet-from", "crew-sheet-to", "crew-sheet-blade", "crew-sheet-off", "crew-sheet-note"]),
+        blanks: say(&[
+            "crew-sheet-from",
+            "crew-sheet-to",
+            "crew-sheet-blade",
+            "crew-sheet-off",
+            "crew-sheet-note",
+        ]),
         cautions: Cautions {
             title: leaf.say("round-cautions"),
             items,
@@ -164,7 +185,9 @@ fn drawn(leaf: &Leaf, card: &Card) -> Drawn {
         name: leaf.say(name),
         value: value.to_owned(),
     };
-    let stem = card.stem.map(|stem| leaf.text("crew-sheet-stem", &[("stem", i64::from(stem).into())]));
+    let stem = card
+        .stem
+        .map(|stem| leaf.text("crew-sheet-stem", &[("stem", i64::from(stem).into())]));
     let free = card.holds.is_empty();
     let how = card.how.iter().map(|line| Named {
         name: line.name.clone(),
@@ -172,13 +195,21 @@ fn drawn(leaf: &Leaf, card: &Card) -> Drawn {
     });
     let stay = named("cut-stay", &card.stay);
     Drawn {
-        title: [Some(format!("{}. {}", card.n, card.tag)), stem].into_iter().flatten().collect::<Vec<_>>().join(", "),
+        title: [Some(format!("{}. {}", card.n, card.tag)), stem]
+            .into_iter()
+            .flatten()
+            .collect::<Vec<_>>()
+            .join(", "),
         species: card.species.clone(),
         site: card.site.clone(),
         svg: card.svg.clone(),
         says: card.says.clone(),
         take: free.then(|| named("cut-take", &card.take)),
-        lines: if free { std::iter::once(stay).chain(how).collect() } else { Vec::new() },
+        lines: if free {
+            std::iter::once(stay).chain(how).collect()
+        } else {
+            Vec::new()
+        },
         holds: card.holds.iter().map(|hold| hold.text.clone()).collect(),
         clean: card.clean,
     }
@@ -189,7 +220,13 @@ fn item(refs: &mut Refs, warned: &Warned, palms: usize) -> Item {
     Item {
         text: said.text.clone(),
         tags: (warned.tags.len() < palms).then(|| warned.tags.join(", ")),
-        numbers: refs.numbers(&said.sources.iter().map(|cited| SourceKey::new(&cited.key)).collect::<Vec<_>>()),
+        numbers: refs.numbers(
+            &said
+                .sources
+                .iter()
+                .map(|cited| SourceKey::new(&cited.key))
+                .collect::<Vec<_>>(),
+        ),
         mark: said.basis.clone(),
     }
 }

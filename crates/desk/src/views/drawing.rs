@@ -11,9 +11,11 @@ mod path;
 mod place;
 mod space;
 mod stem;
+mod svg;
 
 pub use place::{Crown, Placed, Shape};
 pub use stem::{Spine, Stem};
+pub use svg::{LEGEND, svg};
 
 use crown::Picture;
 use model::species::LeafForm;
