@@ -3,7 +3,7 @@
 use super::{Ask, refuse};
 use crate::office::Office;
 use model::{Arg, CrewWords, Finding, Hours, Position, Severity};
-use rounds::route::Window;
+use rounds::route::{LONGEST, Window};
 
 /// Hours of a crew that has none of its own: seven to half past three (assumed).
 const USUAL: Hours = Hours {
@@ -18,6 +18,8 @@ pub struct Crew {
     pub to: Position,
     pub hours: Window,
     pub lift: bool,
+    /// Litres of loose debris it has room for; one that nobody has said is not counted.
+    pub room: i64,
 }
 
 /// The crews of an ask that work, have a place to start from, and have not set out on that day.
@@ -85,6 +87,9 @@ fn of(crew: &CrewWords, from: Position) -> Crew {
             close: i64::from(hours.to),
         },
         lift: has(&crew.skills) || has(&crew.kit),
+        room: crew
+            .room_m3
+            .map_or(LONGEST, |m3| (m3 * 1000.0).round() as i64),
     }
 }
 

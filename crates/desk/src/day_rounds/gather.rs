@@ -6,8 +6,13 @@ use crate::health::health_of;
 use crate::moved;
 use crate::office::Office;
 use crate::views::standing::{Standing, Standings};
-use model::{Arg, Day, Finding, Hours, PalmId, PalmRecord, Position, Severity, Site};
+use care::reach::HAND_REACH;
+use crown::Cut;
+use model::{
+    Arg, Day, Finding, Hours, Knowledge, PalmId, PalmRecord, Position, Severity, Site, Species,
+};
 use rayon::prelude::*;
+use rounds::estimate::{self, Figures, Reach, Task};
 use rounds::route::Window;
 use rounds::travel::metres;
 use rounds::walk::{self, Health, Spot};
@@ -35,6 +40,8 @@ pub struct Visit {
     pub tasks: Vec<String>,
     /// Minutes there, the way on foot from the palm before (or the gate) included.
     pub minutes: f64,
+    /// Litres of loose debris it leaves.
+    pub litres: i64,
     /// What leaving it for another day costs, in seconds of the search.
     pub worth: i64,
 }
@@ -61,6 +68,8 @@ pub struct Work {
     pub places: Vec<Place>,
     pub pieces: Vec<Piece>,
     pub left: Vec<Left>,
+    /// Minutes on foot for each metre.
+    walk: f64,
 }
 
 /// Gathers the palms of an ask.
@@ -72,13 +81,18 @@ pub fn work(
     remarks: &mut Vec<Finding>,
 ) -> Result<Work, Vec<Finding>> {
     let records = asked(office, ask, crews)?;
-    let looks = looks_due(office, ask.day);
-    let always = matches!(ask.scope, Scope::Palms(_));
+    let wanted = Wanted {
+        day: ask.day,
+        always: matches!(ask.scope, Scope::Palms(_)),
+        looks: looks_due(office, ask.day),
+        figures: figures(office),
+        spare_blade: office.state().serving().count() > 1,
+    };
     let visits: Vec<Visit> = records
         .par_iter()
         .filter_map(|record| {
             let standing = standings.get(office, record)?;
-            visit(office, record, &standing, ask.day, &looks, always)
+            wanted.visit(office, record, &standing)
         })
         .collect();
     if visits.is_empty() {
@@ -99,6 +113,7 @@ pub fn work(
         places: Vec::new(),
         pieces: Vec::new(),
         left: Vec::new(),
+        walk: wanted.figures.mid("walk") / 100.0,
     };
     let mut by_site: BTreeMap<String, Vec<usize>> = BTreeMap::new();
     for (i, visit) in work.visits.iter().enumerate() {
@@ -166,47 +181,102 @@ fn looks_due(office: &Office, day: Day) -> BTreeSet<PalmId> {
     due.map(|palm| palm.record.id).collect()
 }
 
-/// What is to be done at a palm on a day; nothing where it is not due, unless it was asked for by name.
-fn visit(
-    office: &Office,
-    record: &Arc<PalmRecord>,
-    standing: &Standing,
+/// The keeper's figures of what work takes.
+fn figures(office: &Office) -> Figures {
+    let state = office.state();
+    let own = state.work.prices.as_ref().map(|prices| &prices.figures);
+    Figures::of(Knowledge::embedded(), own.unwrap_or(&BTreeMap::new()))
+}
+
+/// What is asked of palms on a day.
+struct Wanted {
     day: Day,
-    looks: &BTreeSet<PalmId>,
+    /// Named by tag: taken whether due or not.
     always: bool,
-) -> Option<Visit> {
-    let dead = f64::from(standing.take.live() + standing.take.brown);
-    let may_cut = standing.holds.is_empty() && dead > 0.0;
-    let due = standing
-        .due
-        .earliest
-        .is_some_and(|earliest| earliest <= day);
-    let cut = may_cut && (due || always);
-    let last = record.last_look().map(|look| look.date);
-    let stale = last.is_none_or(|last| day.since(last) >= LOOK_AFTER);
-    let look = stale || looks.contains(&record.id) || always || (due && !may_cut);
-    if !(cut || look) {
-        return None;
+    looks: BTreeSet<PalmId>,
+    figures: Figures,
+    /// While one blade soaks there is another.
+    spare_blade: bool,
+}
+
+impl Wanted {
+    /// What is to be done at a palm; nothing where it is not due, unless it was asked for by name.
+    fn visit(
+        &self,
+        office: &Office,
+        record: &Arc<PalmRecord>,
+        standing: &Standing,
+    ) -> Option<Visit> {
+        let off = standing.take;
+        let may_cut = standing.holds.is_empty() && off != Cut::NONE;
+        let due = standing
+            .due
+            .earliest
+            .is_some_and(|earliest| earliest <= self.day);
+        let cut = may_cut && (due || self.always);
+        let last = record.last_look().map(|look| look.date);
+        let stale = last.is_none_or(|last| self.day.since(last) >= LOOK_AFTER);
+        let look = stale || self.looks.contains(&record.id) || self.always || (due && !may_cut);
+        if !(cut || look) {
+            return None;
+        }
+        let lift = cut && standing.lift;
+        let tasks = [(Task::Look, look), (Task::Cut, cut)];
+        let tasks: Vec<Task> = tasks.into_iter().filter(|t| t.1).map(|t| t.0).collect();
+        let visit = estimate::visit(&self.figures, &self.work(office, record, off, lift, &tasks));
+        Some(Visit {
+            record: record.clone(),
+            health: health_of(record, Some(standing), office.today()),
+            lift,
+            tasks: words(&tasks),
+            minutes: visit.minutes.mid,
+            litres: (visit.debris_m3.mid * 1000.0).round() as i64,
+            worth: worth(standing.due.latest, self.day),
+        })
     }
-    let lift = cut && standing.lift;
-    let minutes = if cut {
-        PALM_MIN[usize::from(lift)] + dead * FROND_MIN[usize::from(lift)]
-    } else {
-        0.0
+
+    fn work(
+        &self,
+        office: &Office,
+        record: &PalmRecord,
+        off: Cut,
+        lift: bool,
+        tasks: &[Task],
+    ) -> estimate::Work {
+        let height = record.palm.trunk_height;
+        let reach = match (lift, height) {
+            (true, _) => Reach::Lift,
+            (false, Some(height)) if height > HAND_REACH => Reach::Pole,
+            (false, _) => Reach::Hand,
+        };
+        let cuts = tasks.contains(&Task::Cut);
+        let species = office.species(&record.palm);
+        estimate::Work {
+            tasks: tasks.to_vec(),
+            dead: if cuts { off.brown } else { 0 },
+            green: if cuts { off.live() } else { 0 },
+            from: reach,
+            height_m: height.map(|height| height.0),
+            frond_m: species
+                .and_then(|s| Species::known(&s.leaf_length))
+                .map(|m| m.0),
+            clean: cuts,
+            spare_blade: self.spare_blade,
+            haul: cuts,
+            ..estimate::Work::default()
+        }
+    }
+}
+
+/// Tasks as rounds write them.
+fn words(tasks: &[Task]) -> Vec<String> {
+    let word = |task: &Task| {
+        Task::ALL
+            .iter()
+            .find(|(own, _)| own == task)
+            .map(|(_, word)| *word)
     };
-    let tasks = [("look", look), ("cut", cut)];
-    Some(Visit {
-        record: record.clone(),
-        health: health_of(record, Some(standing), office.today()),
-        lift,
-        tasks: tasks
-            .into_iter()
-            .filter(|t| t.1)
-            .map(|t| t.0.to_owned())
-            .collect(),
-        minutes: minutes + if look { LOOK_MIN } else { 0.0 },
-        worth: worth(standing.due.latest, day),
-    })
+    tasks.iter().filter_map(word).map(str::to_owned).collect()
 }
 
 /// More than any detour of a day, and more with every day a palm is late.
@@ -302,7 +372,7 @@ impl Work {
         let (mut piece, mut length): (Vec<usize>, f64) = (Vec::new(), 0.0);
         for visit in own {
             if let Some(at) = self.at(visit) {
-                self.visits[visit].minutes += metres(from, at) / ON_FOOT / 60.0;
+                self.visits[visit].minutes += metres(from, at) * self.walk;
                 from = at;
             }
             let minutes = self.visits[visit].minutes;
@@ -323,6 +393,15 @@ impl Work {
     /// Whole seconds of a visit.
     pub fn seconds(&self, visit: usize) -> i64 {
         (self.visits[visit].minutes * 60.0).round() as i64
+    }
+
+    /// Litres of loose debris of a piece.
+    pub fn litres(&self, piece: &Piece) -> i64 {
+        piece
+            .visits
+            .iter()
+            .map(|visit| self.visits[*visit].litres)
+            .sum()
     }
 
     /// Whole seconds of a piece.

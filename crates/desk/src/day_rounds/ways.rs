@@ -135,7 +135,7 @@ impl Ways {
             windows: place
                 .windows(service, set_up(place.lift))
                 .unwrap_or_else(never),
-            load: Vec::new(),
+            load: vec![work.litres(piece)],
             needs: if place.lift { LIFT } else { 0 },
             worth: Some(piece.visits.iter().map(|v| work.visits[*v].worth).sum()),
         }
@@ -152,7 +152,7 @@ fn one(i: usize, crew: &Crew) -> route::Crew {
         from: Ways::start(i),
         to: Ways::start(i) + 1,
         hours: crew.hours,
-        room: Vec::new(),
+        room: vec![crew.room],
         skills: if crew.lift { LIFT } else { 0 },
         fixed: CREW_OUT,
         per_distance: 0,

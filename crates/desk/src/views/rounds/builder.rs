@@ -105,7 +105,7 @@ pub fn builder(speaker: &Speaker, office: &Office, standings: &Standings) -> Bui
     let (state, today) = (office.state(), office.today());
     let mut sites: BTreeMap<&str, i64> = BTreeMap::new();
     for record in state.standing().filter(|r| !r.palm.site.is_empty()) {
-        let standing = standings.peek(record, today);
+        let standing = standings.peek(&state, record, today);
         let earliest = standing.and_then(|s| s.due.earliest);
         *sites.entry(&record.palm.site).or_default() +=
             i64::from(earliest.is_some_and(|day| day <= today));
