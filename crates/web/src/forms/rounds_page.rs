@@ -194,7 +194,7 @@ fn drawn(reader: &Reader, map: &MapView, rounds: &[RoundTable]) -> Markup {
                     } @else {
                         circle.site cx=(dot.x) cy=(dot.y) r="7" {}
                     }
-                    text.name x=(dot.x) y=(dot.y - 12.0) text-anchor="middle" { (dot.name) }
+                    text.name x=(dot.x) y=(if dot.start { dot.y + 24.0 } else { dot.y - 12.0 }) text-anchor="middle" { (dot.name) }
                 }
                 g.scale {
                     path d={ "M16 " (map.height - 16.0) "h" (map.scale) } {}

@@ -63,31 +63,27 @@ struct Plane {
 /// The map of a proposal; nothing where no place is known.
 pub fn map(speaker: &Speaker, office: &Office, proposal: &Proposal) -> Option<MapView> {
     let mut sites: BTreeMap<String, Position> = BTreeMap::new();
-    let mut starts: BTreeMap<String, Position> = BTreeMap::new();
+    let mut starts: Vec<(String, Position)> = Vec::new();
     for round in &proposal.rounds {
-        starts.insert(round.plan.crew.clone(), round.from);
+        // crews of one yard share a mark
+        match starts.iter_mut().find(|(_, at)| *at == round.from) {
+            Some((crews, _)) => *crews = format!("{crews}, {}", round.plan.crew),
+            None => starts.push((round.plan.crew.clone(), round.from)),
+        }
         for (site, at) in visited(office, round) {
             sites.entry(site).or_insert(at);
         }
     }
-    let all: Vec<Position> = sites.values().chain(starts.values()).copied().collect();
-    let plane = Plane::over(&all)?;
-    let dot = |start: bool| {
-        let plane = &plane;
-        move |(name, at): (&String, &Position)| {
-            let (x, y) = plane.point(*at);
-            Dot {
-                x,
-                y,
-                name: name.clone(),
-                start,
-            }
-        }
+    let here = sites.values().chain(starts.iter().map(|(_, at)| at));
+    let plane = Plane::over(&here.copied().collect::<Vec<_>>())?;
+    let dot = |name: &str, at: Position, start: bool| {
+        let (x, y) = plane.point(at);
+        let name = name.to_owned();
+        Dot { x, y, name, start }
     };
-    let dots = sites
-        .iter()
-        .map(dot(false))
-        .chain(starts.iter().map(dot(true)))
+    let all = sites.iter().map(|(name, at)| dot(name, *at, false));
+    let dots = all
+        .chain(starts.iter().map(|(names, at)| dot(names, *at, true)))
         .collect();
     let tracks = proposal
         .rounds
