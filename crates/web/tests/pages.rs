@@ -44,7 +44,7 @@ fn register() -> Book {
     book
 }
 
-const PLACES: [&str; 30] = [
+const PLACES: [&str; 32] = [
     "/",
     "/palms",
     "/palms?q=zzz",
@@ -64,6 +64,8 @@ const PLACES: [&str; 30] = [
     "/crews",
     "/crews/new",
     "/season",
+    "/rounds",
+    "/rounds/plan",
     "/selection",
     "/selection?n=3&species-0=Sabal+palmetto&green-0=20&brown-0=4&dug-0=40&species-1=Nonesuch&green-1=x&dug-2=3",
     "/watering",

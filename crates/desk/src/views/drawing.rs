@@ -7,12 +7,14 @@
 mod fan;
 mod feather;
 mod frond;
+mod marks;
 mod path;
 mod place;
 mod space;
 mod stem;
 mod svg;
 
+pub use marks::svg_with_cuts;
 pub use place::{Crown, Placed, Shape};
 pub use stem::{Spine, Stem};
 pub use svg::{LEGEND, svg};

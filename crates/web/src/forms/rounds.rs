@@ -148,7 +148,7 @@ fn under_way(
         typed,
         troubles,
         failed,
-        new_id: &office.new_id().0.to_string(),
+        fresh: &|| office.new_id().0.to_string(),
     }))
 }
 

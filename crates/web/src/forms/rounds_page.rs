@@ -228,8 +228,8 @@ pub struct Under<'a> {
     pub troubles: &'a [Trouble],
     /// The ledger would not take it.
     pub failed: bool,
-    /// A fresh id for the entry.
-    pub new_id: &'a str,
+    /// Makes a fresh id for the entry of a form.
+    pub fresh: &'a dyn Fn() -> String,
 }
 
 /// `/round/{id}`.
@@ -266,7 +266,7 @@ pub fn under_way(own: &Under) -> Markup {
 fn one_button(own: &Under, step: &str, words: &str) -> Markup {
     html! {
         form.one method="post" action={ "/round/" (own.view.id) } {
-            input type="hidden" name="id" value=(own.new_id);
+            input type="hidden" name="id" value=((own.fresh)());
             input type="hidden" name="step" value=(step);
             button.wide type="submit" data-testid=(step) { (own.reader.say(words)) }
         }
@@ -321,7 +321,7 @@ fn done(own: &Under, sheet: Sheet, next: &NextStop) -> Markup {
     let say = |code: &str| own.reader.say(code);
     html! {
         form.sheet.step method="post" action={ "/round/" (own.view.id) } novalidate {
-            input type="hidden" name="id" value=(own.new_id);
+            input type="hidden" name="id" value=((own.fresh)());
             input type="hidden" name="step" value="done";
             input type="hidden" name="palm" value=(next.tag);
             (sheet.line_with("minutes", Kind::Decimal, &say("round-done-minutes"), Some(&say("round-done-minutes-hint")), None))
@@ -338,8 +338,7 @@ fn skip(own: &Under, sheet: Sheet, next: &NextStop) -> Markup {
         details.leave open[wrong] {
             summary { (say("round-skip")) }
             form.sheet.step method="post" action={ "/round/" (own.view.id) } novalidate {
-                // another entry than the one above: the last letter of a fresh id tells them apart
-                input type="hidden" name="id" value=(other(own.new_id));
+                input type="hidden" name="id" value=((own.fresh)());
                 input type="hidden" name="step" value="skip";
                 input type="hidden" name="palm" value=(next.tag);
                 fieldset id="why" tabindex="-1" {
@@ -357,14 +356,6 @@ fn skip(own: &Under, sheet: Sheet, next: &NextStop) -> Markup {
             }
         }
     }
-}
-
-/// Another id for a second form on the same page.
-fn other(id: &str) -> String {
-    let mut other = id.to_owned();
-    let last = other.pop();
-    other.push(if last == Some('0') { '1' } else { '0' });
-    other
 }
 
 fn line(own: &Under, stop: &StopLine) -> Markup {
@@ -388,7 +379,7 @@ fn calling_off(own: &Under) -> Markup {
         details.leave {
             summary { (say("round-call-off")) }
             form.sheet method="post" action={ "/round/" (own.view.id) "/off" } {
-                input type="hidden" name="id" value=(other(own.new_id));
+                input type="hidden" name="id" value=((own.fresh)());
                 div.field { label for="off-why" { (say("round-call-off-why")) } input #off-why type="text" name="why"; }
                 div.save { button type="submit" data-testid="off" { (say("round-call-off")) } }
             }

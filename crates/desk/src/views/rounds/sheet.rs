@@ -2,7 +2,7 @@
 
 use super::super::case::StemToday;
 use super::super::cutting::{self, CuttingView, Line};
-use super::super::drawing::{Look, draw, svg};
+use super::super::drawing::{Look, draw, svg_with_cuts};
 use super::super::said::{Said, Speaker};
 use super::builder::tasks;
 use super::round::cleaning_points;
@@ -218,7 +218,7 @@ fn card(
         stem,
         species: palm.species.clone(),
         site: palm.site.clone(),
-        svg: svg(
+        svg: svg_with_cuts(
             &drawing,
             &drawing.crowns[0],
             &format!("n{n}s{}", stem.unwrap_or(1)),

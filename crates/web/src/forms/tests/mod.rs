@@ -6,6 +6,7 @@ mod inspect;
 mod moving;
 mod palms;
 mod sites;
+mod rounds;
 mod watering;
 
 use crate::router;
