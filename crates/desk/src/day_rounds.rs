@@ -12,7 +12,6 @@ mod lay_out;
 mod tests;
 mod ways;
 
-pub use gather::{FROND_MIN, PALM_MIN};
 pub use keep::{carried, keep, read, replaced};
 pub use ways::{KM_PER_HOUR, ROAD_FACTOR};
 

@@ -21,14 +21,6 @@ use std::sync::Arc;
 
 /// A palm that nobody has looked at for so many days is to be looked at (assumed: two looks a year).
 const LOOK_AFTER: i32 = 182;
-/// Minutes of a look (assumed).
-const LOOK_MIN: f64 = 5.0;
-/// Minutes a frond, from the ground and from a lift (assumed).
-pub const FROND_MIN: [f64; 2] = [1.5, 2.5];
-/// Minutes at a palm before the first cut: cordon, tools, cleaning the blade, and with a lift its footing (assumed).
-pub const PALM_MIN: [f64; 2] = [5.0, 12.0];
-/// Metres a second on foot, with tools (assumed).
-const ON_FOOT: f64 = 1.0;
 /// A piece of work is not longer, minutes, unless one palm is.
 const PIECE_MIN: f64 = 60.0;
 

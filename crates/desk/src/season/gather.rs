@@ -2,7 +2,6 @@
 
 use super::prices::SeasonPrices;
 use super::{Ask, Left, MOST_PALMS, PalmSeason, SiteSeason, WEEKS};
-use crate::day_rounds::{FROND_MIN, PALM_MIN};
 use crate::office::Office;
 use crate::views::standing::{Standing, Standings};
 use crown::{DueWindow, Rhythm};
@@ -11,6 +10,10 @@ use rayon::prelude::*;
 use rounds::season::{Kind, Need, Plan, Season, Tariff, Weeks, best, weeks};
 use std::sync::Arc;
 
+/// Minutes a frond, from the ground and from a lift (assumed).
+const FROND_MIN: [f64; 2] = [1.5, 2.5];
+/// Minutes at a palm before the first cut: cordon, tools, cleaning the blade, and with a lift its footing (assumed).
+const PALM_MIN: [f64; 2] = [5.0, 12.0];
 /// Loose debris of a frond, cubic metres (assumed; no figure for palm fronds was found).
 pub const FROND_M3: f64 = 0.05;
 /// Minutes for the stalks of a palm beside other work there (assumed).

@@ -5,8 +5,8 @@ mod import;
 mod inspect;
 mod moving;
 mod palms;
-mod sites;
 mod rounds;
+mod sites;
 mod watering;
 
 use crate::router;
