@@ -122,7 +122,7 @@ fn body(reader: &Reader, title: &str, view: &SeasonView) -> Markup {
         @if view.sites.is_empty() { p.lead { (reader.say("season-empty")) } } @else {
             p.lead role="status" data-testid="summary" { (view.summary) }
         }
-        @if site.is_some() { p { a href=(at("/season", None, view.weeks)) { (reader.say("season-all-sites")) } } }
+        @if site.is_some() { p.up { a href=(at("/season", None, view.weeks)) { (reader.say("season-all-sites")) } } }
         nav.season-weeks aria-label=(reader.say("season-weeks-label")) {
             @for weeks in CHOICES {
                 a href=(at("/season", site, weeks)) aria-current=[(weeks == view.weeks).then_some("true")] {
