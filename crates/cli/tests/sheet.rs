@@ -32,7 +32,7 @@ fn every_sheet_is_a_file() {
     let folder = tempdir().unwrap();
     let data = register(folder.path());
     let file = folder.path().join("sheet.pdf");
-    let asked: [&[&str]; 3] = [
+    let asked: [&[&str]; 4] = [
         &[
             "labels",
             "palms",
@@ -42,6 +42,7 @@ fn every_sheet_is_a_file() {
         ],
         &["clauses", "--lang", "es", "--paper", "letter"],
         &["trace", "DATA", "--case", "A-1", "--as-of", "2026-05-01"],
+        &["owner", "DATA", "--tag", "A-1", "--lang", "es"],
     ];
     for words in asked {
         let mut command = spearleaf();
@@ -64,7 +65,7 @@ fn what_cannot_be_made_leaves_no_file() {
     let folder = tempdir().unwrap();
     let data = register(folder.path());
     let file = folder.path().join("sheet.pdf");
-    let refused: [(&[&str], &str); 4] = [
+    let refused: [(&[&str], &str); 5] = [
         (&["labels", "palms", "DATA", "--base", "yard"], "yard"),
         (
             &[
@@ -79,6 +80,7 @@ fn what_cannot_be_made_leaves_no_file() {
             "--site",
         ),
         (&["trace", "DATA", "--case", "Z"], "Z"),
+        (&["owner", "DATA", "--tag", "Z"], "“Z”"),
     ];
     for (words, said) in refused {
         let mut command = spearleaf();

@@ -8,6 +8,7 @@ mod book;
 mod dice;
 mod grounds;
 mod grow;
+mod links;
 mod look;
 mod moves;
 mod roster;
@@ -15,6 +16,7 @@ mod saws;
 mod tended;
 mod year;
 
+pub use links::SECRET as OWNER_SECRET;
 pub use roster::{Case, SITES};
 
 use crate::office::Note;

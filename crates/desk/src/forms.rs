@@ -16,6 +16,7 @@ mod inspection;
 mod length;
 mod moving;
 mod offers;
+mod owner;
 mod palm;
 mod rounds;
 mod rows;
@@ -43,6 +44,7 @@ pub use inspection::{About, MOST_FRONDS, inspection, typed_inspection};
 pub use length::{read_length, write_length};
 pub use moving::{AtMove, SOILS, move_of, moving, save_move, typed_move};
 pub use offers::{Offer, baths_in_use, mixes, offers};
+pub use owner::{Given, owner_link, save_link, save_revoked};
 pub use palm::{Register, palm, seen_mark, typed_palm};
 pub use rounds::{SKIP_REASONS, call_off_round, keep_rounds, round_ask, save_round_step};
 pub use rows::{CLOSED, FEEDING, HOURS, rows_shown};
@@ -190,6 +192,7 @@ mod tests {
             include_str!("forms/import.rs"),
             include_str!("forms/inspection.rs"),
             include_str!("forms/moving.rs"),
+            include_str!("forms/owner.rs"),
             include_str!("forms/palm.rs"),
             include_str!("forms/rows.rs"),
             include_str!("forms/save.rs"),

@@ -15,6 +15,7 @@ pub mod judging;
 pub mod measure;
 pub mod moved;
 pub mod office;
+pub mod owner;
 pub mod reaching;
 pub mod rotating;
 pub mod season;

@@ -20,6 +20,7 @@ mod loss;
 pub mod moved;
 pub mod needs;
 mod outlook;
+pub mod owner;
 pub mod paging;
 pub mod palm;
 pub mod palms;

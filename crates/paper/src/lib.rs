@@ -10,6 +10,7 @@ mod fonts;
 mod labels;
 mod leaf;
 mod order;
+mod owner;
 mod press;
 mod qr;
 mod refs;
@@ -21,6 +22,7 @@ pub use clauses::clauses;
 pub use error::Error;
 pub use labels::{Choice, Groups, Label, blade_labels, groups, labels, palm_labels};
 pub use leaf::{Leaf, Size};
+pub use owner::owner_sheet;
 pub use round::crew_sheet;
 pub use tracing::trace_report;
 

@@ -12,13 +12,15 @@ use axum::middleware::Next;
 use axum::response::{IntoResponse, Response};
 use tower_http::set_header::SetResponseHeaderLayer;
 
-/// Refuses a form that another site sent in the name of a browser that can reach us.
+/// Refuses a form that another site sent in the name of a browser that can reach us. Below `/o/` nothing takes a form,
+/// and who asks there sees nothing of the register, not even a refusal in its frame.
 pub async fn own_forms_only(reader: Reader, request: Request, next: Next) -> Response {
     let reads = matches!(
         *request.method(),
         Method::GET | Method::HEAD | Method::OPTIONS
     );
-    if !reads && foreign(request.headers()) {
+    let owners = request.uri().path().starts_with(crate::pages::owner::BELOW);
+    if !reads && !owners && foreign(request.headers()) {
         return Fault::new(&reader, StatusCode::FORBIDDEN, "error-foreign", &[]).into_response();
     }
     next.run(request).await

@@ -5,6 +5,7 @@ mod api;
 pub mod blades;
 mod disorders;
 pub mod moved;
+pub mod owner;
 mod paging;
 mod palm;
 mod palms;
@@ -16,7 +17,7 @@ pub mod said;
 mod season;
 mod selection;
 mod settings;
-mod sheets;
+pub mod sheets;
 pub mod sites;
 mod sources;
 mod today;
@@ -44,6 +45,7 @@ pub fn router() -> Router<App> {
         .merge(moved::router())
         .merge(watering::router())
         .merge(season::router())
+        .merge(owner::router())
         .merge(selection::router())
         .merge(walk::router())
         .merge(reach::router())

@@ -44,7 +44,7 @@ fn register() -> Book {
     book
 }
 
-const PLACES: [&str; 32] = [
+const PLACES: [&str; 33] = [
     "/",
     "/palms",
     "/palms?q=zzz",
@@ -76,6 +76,7 @@ const PLACES: [&str; 32] = [
     "/palm/C1/feeding?against=fe-deficiency",
     "/palm/%3Cb%3E%26%22x%2Fy/water",
     "/palm/A1/move",
+    "/palm/A1/owner",
     "/palm/C1/move?ask=yes&diameter=1&moist=no&hot=yes&kv=none",
 ];
 

@@ -9,7 +9,7 @@ use anyhow::{anyhow, bail};
 use clap::{Args, Subcommand};
 use desk::clock;
 use desk::tracing::{self, Ask, CaseAsk};
-use desk::views::{Speaker, rounds};
+use desk::views::{Speaker, owner, rounds};
 use model::state::RoundRecord;
 use model::{Day, Finding};
 use paper::{Choice, Error, Leaf, Pdf, Size};
@@ -24,7 +24,8 @@ Examples:
   spearleaf sheet labels blades spearleaf-data --base http://192.168.1.20:7474 -o labels.pdf
   spearleaf sheet clauses --lang es -o clausulas.pdf
   spearleaf sheet round spearleaf-data --day 2026-06-16 --crew 'Lift crew' -o round.pdf
-  spearleaf sheet trace spearleaf-data --case C-1 --disorder fusarium-wilt-canariensis -o trace.pdf";
+  spearleaf sheet trace spearleaf-data --case C-1 --disorder fusarium-wilt-canariensis -o trace.pdf
+  spearleaf sheet owner spearleaf-data --tag Q-01 --lang es -o dueno.pdf";
 
 /// Options of `sheet`.
 #[derive(Args)]
@@ -43,6 +44,8 @@ enum Sheet {
     Clauses(Print),
     /// The report of a trace, from a data folder's log of cuts and cleanings
     Trace(Trace),
+    /// The owner's sheet of a palm: what was done, what to expect, when to call
+    Owner(Owner),
     /// The crew sheet of a round: order, drawn crowns with the cuts marked, cautions, lines to fill in
     Round(Round),
 }
@@ -121,6 +124,18 @@ struct Round {
     print: Print,
 }
 
+#[derive(Args)]
+struct Owner {
+    /// The data folder
+    #[arg(value_name = "FOLDER", default_value = folder::DEFAULT)]
+    data: PathBuf,
+    /// Tag of the palm
+    #[arg(long, value_name = "TAG")]
+    tag: String,
+    #[command(flatten)]
+    print: Print,
+}
+
 #[derive(Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
 enum What {
     /// Blades in service
@@ -139,6 +154,7 @@ pub fn run(options: Options, talk: &Talk) -> anyhow::Result<Outcome> {
         Sheet::Labels(options) => labels(&options, talk),
         Sheet::Clauses(print) => finish(&print, talk, paper::clauses(&leaf(&print, talk, false))),
         Sheet::Trace(options) => trace(&options, talk),
+        Sheet::Owner(options) => owner(&options, talk),
         Sheet::Round(options) => round(&options, talk),
     }
 }
@@ -217,6 +233,19 @@ fn round(options: &Round, talk: &Talk) -> anyhow::Result<Outcome> {
         talk,
         paper::crew_sheet(&leaf, &sheet, options.base.as_deref()),
     )
+}
+
+fn owner(options: &Owner, talk: &Talk) -> anyhow::Result<Outcome> {
+    let office = folder::office(&options.data, false, talk)?;
+    let leaf = leaf(&options.print, talk, office.is_demo());
+    let speaker = Speaker::new(talk.measure);
+    let state = office.state();
+    let record = state.by_tag(&options.tag);
+    let made = record
+        .and_then(|record| owner::view(&speaker, &office, record))
+        .ok_or_else(|| Error::NoSuch(options.tag.clone()))
+        .and_then(|view| paper::owner_sheet(&leaf, &view, None));
+    finish(&options.print, talk, made)
 }
 
 fn leaf(print: &Print, talk: &Talk, demo: bool) -> Leaf {

@@ -228,6 +228,17 @@ fn agent_words(speaker: &Speaker, agent: &str) -> String {
     }
 }
 
+/// Green, yellowing and brown fronds that an inspection counted, nothing else it noted.
+pub fn counted_fronds(speaker: &Speaker, look: &Inspection) -> String {
+    let count =
+        |code: &str, n: Option<u32>| n.map(|n| speaker.text(code, &[("n", i64::from(n).into())]));
+    joined([
+        count("history-green", look.green),
+        count("history-yellowing", look.yellowing),
+        count("history-brown", look.brown),
+    ])
+}
+
 /// What an inspection noted, only what it noted.
 pub fn counted(speaker: &Speaker, look: &Inspection) -> String {
     let count =

@@ -9,4 +9,6 @@ mod tests;
 
 pub use before::{Asked, BeforeView, Figure, Group, MassRow, Row};
 pub use list::{MovedRow, MovedView, json, view};
-pub use plan::{LookRow, MovePage, NotedMove, PromiseView, page, promise_of};
+pub(crate) use plan::facts;
+pub(super) use plan::usual;
+pub use plan::{LookRow, MovePage, NotedMove, PromiseView, next_look, page, promise_of};

@@ -19,6 +19,7 @@ mod inspect;
 mod inspect_page;
 mod moving;
 mod moving_page;
+mod owner;
 mod palms;
 mod parts;
 mod remove;
@@ -50,6 +51,7 @@ pub fn router() -> Router<App> {
         .merge(moving::router())
         .merge(watering::router())
         .merge(feeding::router())
+        .merge(owner::router())
         .merge(remove::router())
         .merge(rounds::router())
         .merge(species::router())

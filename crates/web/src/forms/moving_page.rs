@@ -62,6 +62,7 @@ pub fn page_of(view: &View) -> Markup {
             @if moved { a href="#after" { (view.say("move-jump-after")) } }
             a href="#before" { (view.say("move-jump-before")) }
             a href="#note" { (view.say("move-jump-note")) }
+            a href=(address::palm(&own.tag, "/owner")) { (view.say("owner-link")) }
             a href=(address::palm(&own.tag, "/water")) { (view.say("watering-link")) }
             a href=(address::palm(&own.tag, "/feeding")) { (view.say("feed-link")) }
         }

@@ -62,7 +62,7 @@ fn one(reader: &Reader, row: &MovedRow) -> Markup {
         @for trip in &row.trips { p data-code=(trip.code) { strong { (trip.text) } } }
         p.promise { (row.promise) }
         p.when-next { (row.next) }
-        p.since { (row.since) @if !row.site.is_empty() { " · " (row.site) } }
+        p.since { (row.since) @if !row.site.is_empty() { " · " (row.site) } " · " a href=(address::palm(&row.tag, "/owner")) { (reader.say("owner-link")) } }
         span.sr { (reader.say("moved-open")) }
     }
 }

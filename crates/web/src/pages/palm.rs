@@ -209,6 +209,7 @@ fn actions(reader: &Reader, view: &PalmView) -> Markup {
             a.button data-testid="move" href=(address::palm(&view.tag, "/move")) { (reader.say("moved-link")) }
             a.button data-testid="water" href=(address::palm(&view.tag, "/water")) { (reader.say("watering-link")) }
             a.button data-testid="feeding" href=(address::palm(&view.tag, "/feeding")) { (reader.say("feed-link")) }
+            a.button data-testid="owner" href=(address::palm(&view.tag, "/owner")) { (reader.say("owner-link")) }
         }
     }
 }

@@ -4,6 +4,8 @@ mod offer;
 mod rounds;
 mod traced;
 
+pub(crate) use offer::stays_here;
+
 use crate::{App, Fault, Reader};
 use axum::extract::{Query, State};
 use axum::http::header::{CONTENT_DISPOSITION, CONTENT_SECURITY_POLICY, CONTENT_TYPE, HOST};
@@ -85,7 +87,7 @@ async fn clauses(
 }
 
 /// Sets a sheet where it may take its time, and sends it under a name.
-async fn print<F>(
+pub(crate) async fn print<F>(
     app: &App,
     reader: &Reader,
     size: &str,
@@ -120,7 +122,7 @@ where
 }
 
 /// Why there is no sheet.
-struct Refusal {
+pub(crate) struct Refusal {
     status: StatusCode,
     finding: Finding,
 }
@@ -161,7 +163,7 @@ impl Refusal {
 }
 
 /// The address under which the asker reached us.
-fn own_address(headers: &HeaderMap) -> String {
+pub(crate) fn own_address(headers: &HeaderMap) -> String {
     let text = |name: &str| headers.get(name).and_then(|v| v.to_str().ok());
     // set by a proxy that speaks TLS for us
     let scheme = match text("x-forwarded-proto") {

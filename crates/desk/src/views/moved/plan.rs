@@ -240,7 +240,7 @@ fn looks(speaker: &Speaker, moved: &Moved) -> Vec<LookRow> {
 }
 
 /// What practice calls usual after a move, and what is no fault.
-pub(super) fn usual(speaker: &Speaker) -> Vec<Said> {
+pub(in crate::views) fn usual(speaker: &Speaker) -> Vec<Said> {
     [
         (MoveTopic::ShedShare, "moved-usual-share"),
         (MoveTopic::ShedMonth, "moved-usual-month"),

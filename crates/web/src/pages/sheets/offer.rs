@@ -88,7 +88,7 @@ fn sizes(reader: &Reader, what: &str) -> Markup {
 }
 
 /// Whether an address leads to this machine from this machine only.
-fn stays_here(base: &str) -> bool {
+pub(crate) fn stays_here(base: &str) -> bool {
     let host = base.split_once("://").map_or(base, |(_, rest)| rest);
     ["localhost", "127.", "[::1]"]
         .iter()
