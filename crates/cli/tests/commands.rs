@@ -28,8 +28,9 @@ fn every_command_has_help_with_an_example() {
     assert_eq!(
         listed,
         [
-            "demo", "serve", "import", "assess", "cuts", "trace", "rotation", "rounds", "season", "judge", "moved", "water", "feeding", "reach", "walk", "export", "sheet", "backup", "restore"
-            "verify"
+            "demo", "serve", "import", "assess", "cuts", "trace", "rotation", "rounds", "season",
+            "judge", "moved", "water", "feeding", "reach", "walk", "export", "sheet", "backup",
+            "restore", "verify",
         ]
     );
     for command in listed {
