@@ -149,9 +149,10 @@ fn one_site(reader: &Reader, view: &SeasonView, site: &SiteView) -> Markup {
     html! {
         section.site data-site=(site.key) {
             @if !alone { h2 { a href=(at("/season", Some(&site.key), view.weeks)) { (site.name) } } }
+            @if alone { h2 { (reader.say("season-visits")) } }
             p { (site.summary) }
             @if !site.visits.is_empty() {
-                h3 { (reader.say("season-visits")) }
+                @if !alone { h3 { (reader.say("season-visits")) } }
                 ol.visits { @for visit in &site.visits { (one_visit(reader, visit)) } }
                 p.cost { (site.cost) }
             }
@@ -260,7 +261,7 @@ fn grid(reader: &Reader, view: &SeasonView, grid: &Grid) -> Markup {
                     li { span class={ "week " (mark.key()) } aria-hidden="true" { (sign(mark, 0)) } " " (reader.say(&format!("season-key-{}", mark.key()))) }
                 }
             }
-            div.slide role="region" tabindex="0" aria-label=(title) {
+            div.slide role="region" tabindex="0" aria-label=(reader.say("season-grid-hint")) {
                 table data-testid="grid" {
                     thead { tr {
                         th scope="col" { (column) }
