@@ -4,6 +4,7 @@ mod assess;
 mod backup;
 mod cuts;
 mod demo;
+mod estimate;
 mod export;
 mod feeding;
 mod import;
@@ -58,6 +59,8 @@ pub enum Command {
     Walk(walk::Options),
     /// Plan when to come back to each site, and write it for calendars
     Season(season::Options),
+    /// Estimate what cuts take and cost, with what is assumed
+    Estimate(estimate::Options),
     /// Write a data folder out in open formats
     Export(export::Options),
     /// Make a sheet of paper as PDF: labels, clauses, the report of a trace
@@ -88,6 +91,7 @@ pub fn run(command: Command, talk: &Talk) -> anyhow::Result<Outcome> {
         Command::Reach(options) => reach::run(options, talk),
         Command::Walk(options) => walk::run(options, talk),
         Command::Season(options) => season::run(options, talk),
+        Command::Estimate(options) => estimate::run(options, talk),
         Command::Export(options) => export::run(options, talk),
         Command::Sheet(options) => sheet::run(options, talk),
         Command::Backup(options) => backup::run(options, talk),

@@ -11,6 +11,7 @@ mod grow;
 mod links;
 mod look;
 mod moves;
+mod prices;
 mod roster;
 mod saws;
 mod tended;

@@ -18,6 +18,7 @@ mod moving;
 mod offers;
 mod owner;
 mod palm;
+mod prices;
 mod rounds;
 mod rows;
 mod save;
@@ -46,6 +47,7 @@ pub use moving::{AtMove, SOILS, move_of, moving, save_move, typed_move};
 pub use offers::{Offer, baths_in_use, mixes, offers};
 pub use owner::{Given, owner_link, save_link, save_revoked};
 pub use palm::{Register, palm, seen_mark, typed_palm};
+pub use prices::{own_figures, own_prices, prices, save_prices, typed_prices};
 pub use rounds::{SKIP_REASONS, call_off_round, keep_rounds, round_ask, save_round_step};
 pub use rows::{CLOSED, FEEDING, HOURS, rows_shown};
 pub(crate) use save::BY;
@@ -194,6 +196,7 @@ mod tests {
             include_str!("forms/moving.rs"),
             include_str!("forms/owner.rs"),
             include_str!("forms/palm.rs"),
+            include_str!("forms/prices.rs"),
             include_str!("forms/rows.rs"),
             include_str!("forms/save.rs"),
             include_str!("forms/signs.rs"),

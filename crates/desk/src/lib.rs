@@ -5,6 +5,7 @@ pub mod blades;
 pub mod clock;
 pub mod day_rounds;
 pub mod demo;
+pub mod estimating;
 pub mod export;
 pub mod feeding;
 pub mod forms;

@@ -11,6 +11,7 @@ mod crowns;
 mod cutting;
 pub mod disorders;
 pub mod drawing;
+pub mod estimating;
 mod expect;
 mod facts;
 pub mod feeding;

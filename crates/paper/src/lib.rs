@@ -13,6 +13,7 @@ mod order;
 mod owner;
 mod press;
 mod qr;
+mod quote;
 mod refs;
 mod round;
 mod rows;
@@ -23,6 +24,7 @@ pub use error::Error;
 pub use labels::{Choice, Groups, Label, blade_labels, groups, labels, palm_labels};
 pub use leaf::{Leaf, Size};
 pub use owner::owner_sheet;
+pub use quote::quote;
 pub use round::crew_sheet;
 pub use tracing::trace_report;
 

@@ -24,6 +24,10 @@ pub enum Here {
     Season,
     /// What ails palms.
     Disorders,
+    /// What work takes and costs.
+    Estimate,
+    /// The price list and the keeper's own figures.
+    Prices,
     /// Files in.
     Import,
     /// Where figures come from.
@@ -36,7 +40,7 @@ pub enum Here {
     Elsewhere,
 }
 
-const PLACES: [(Here, &str, &str); 13] = [
+const PLACES: [(Here, &str, &str); 15] = [
     (Here::Today, "/", "common-today"),
     (Here::Palms, "/palms", "common-palms"),
     (Here::Rounds, "/rounds", "common-rounds"),
@@ -46,6 +50,8 @@ const PLACES: [(Here, &str, &str); 13] = [
     (Here::Moved, "/moved", "common-moved"),
     (Here::Watering, "/watering", "common-watering"),
     (Here::Sites, "/sites", "common-sites"),
+    (Here::Estimate, "/estimate", "common-estimate"),
+    (Here::Prices, "/prices", "common-prices"),
     (Here::Import, "/import", "common-import"),
     (Here::Sources, "/sources", "common-sources"),
     (Here::About, "/about", "common-about"),

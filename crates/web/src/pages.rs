@@ -4,6 +4,7 @@ mod about;
 mod api;
 pub mod blades;
 mod disorders;
+pub mod estimate;
 pub mod moved;
 pub mod owner;
 mod paging;
@@ -46,6 +47,7 @@ pub fn router() -> Router<App> {
         .merge(watering::router())
         .merge(season::router())
         .merge(owner::router())
+        .merge(estimate::router())
         .merge(selection::router())
         .merge(walk::router())
         .merge(reach::router())

@@ -1,5 +1,6 @@
 //! `spearleaf sheet`: sheets of paper as PDF.
 
+use super::estimate::Which;
 use crate::Outcome;
 use crate::args::day;
 use crate::folder;
@@ -42,6 +43,8 @@ enum Sheet {
     Labels(Labels),
     /// Clauses for outside firms, with blanks for names and dates
     Clauses(Print),
+    /// The quote of an estimate: what comes off which palm and what it costs
+    Quote(Quote),
     /// The report of a trace, from a data folder's log of cuts and cleanings
     Trace(Trace),
     /// The owner's sheet of a palm: what was done, what to expect, when to call
@@ -81,6 +84,17 @@ struct Labels {
     /// This tag only; may come several times
     #[arg(long = "tag", value_name = "TAG")]
     tags: Vec<String>,
+    #[command(flatten)]
+    print: Print,
+}
+
+#[derive(Args)]
+struct Quote {
+    /// The data folder
+    #[arg(value_name = "FOLDER", default_value = folder::DEFAULT)]
+    data: PathBuf,
+    #[command(flatten)]
+    which: Which,
     #[command(flatten)]
     print: Print,
 }
@@ -153,6 +167,7 @@ pub fn run(options: Options, talk: &Talk) -> anyhow::Result<Outcome> {
     match options.sheet {
         Sheet::Labels(options) => labels(&options, talk),
         Sheet::Clauses(print) => finish(&print, talk, paper::clauses(&leaf(&print, talk, false))),
+        Sheet::Quote(options) => quote(&options, talk),
         Sheet::Trace(options) => trace(&options, talk),
         Sheet::Owner(options) => owner(&options, talk),
         Sheet::Round(options) => round(&options, talk),
@@ -181,6 +196,13 @@ fn labels(options: &Labels, talk: &Talk) -> anyhow::Result<Outcome> {
     };
     let made = labels.and_then(|labels| paper::labels(&leaf, &options.base, &labels));
     finish(&options.print, talk, made)
+}
+
+fn quote(options: &Quote, talk: &Talk) -> anyhow::Result<Outcome> {
+    let office = folder::office(&options.data, false, talk)?;
+    let made = super::estimate::made(&office, &options.which, talk)?;
+    let leaf = leaf(&options.print, talk, office.is_demo());
+    finish(&options.print, talk, paper::quote(&leaf, &made))
 }
 
 fn trace(options: &Trace, talk: &Talk) -> anyhow::Result<Outcome> {

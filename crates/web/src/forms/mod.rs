@@ -22,6 +22,7 @@ mod moving_page;
 mod owner;
 mod palms;
 mod parts;
+mod prices;
 mod remove;
 mod rounds;
 mod rounds_page;
@@ -56,6 +57,7 @@ pub fn router() -> Router<App> {
         .merge(rounds::router())
         .merge(species::router())
         .merge(import::router())
+        .merge(prices::router())
         .merge(blades::router())
         .merge(cutting::router())
         .merge(cleaning::router())

@@ -1,6 +1,7 @@
 //! Sheets of paper as PDF: labels, clauses, the trace report; and the page that offers them.
 
 mod offer;
+mod quoted;
 mod rounds;
 mod traced;
 
@@ -21,6 +22,7 @@ use serde::Deserialize;
 pub fn router() -> Router<App> {
     Router::new()
         .merge(offer::router())
+        .merge(quoted::router())
         .merge(traced::router())
         .merge(rounds::router())
         .route("/labels.pdf", get(labels))
