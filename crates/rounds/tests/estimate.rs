@@ -2,7 +2,6 @@
 
 use model::{Basis, Knowledge};
 use rounds::estimate::*;
-use spearleaf_model as model;
 use spearleaf_rounds as rounds;
 use statrs::distribution::{ContinuousCDF, LogNormal, Normal};
 use std::collections::BTreeMap;

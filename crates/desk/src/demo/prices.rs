@@ -11,10 +11,10 @@ const SET: i32 = 30;
 /// Writes the list.
 pub(super) fn write(today: Day, book: &mut Book) {
     let prices = [
-        ("trip", 48_00),
-        ("lift_day", 385_00),
-        ("crew_hour", 96_00),
-        ("haul_m3", 14_50),
+        ("trip", 4_800),
+        ("lift_day", 38_500),
+        ("crew_hour", 9_600),
+        ("haul_m3", 1_450),
     ];
     let list = Prices {
         currency: "USD".to_owned(),

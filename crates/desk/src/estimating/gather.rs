@@ -14,6 +14,8 @@ use std::sync::Arc;
 
 type Works = Vec<(Arc<PalmRecord>, Work)>;
 type Left = Vec<(String, Finding)>;
+/// Palms that stand together, each with where it stands.
+type OfSite = Vec<(Arc<PalmRecord>, Arc<Standing>)>;
 
 /// The palms of an ask with their work, in the order of the walk, site by site; and those that are not cut.
 pub(super) fn works(
@@ -23,7 +25,7 @@ pub(super) fn works(
 ) -> Result<(Works, Left), Vec<Finding>> {
     let state = office.state();
     let named = !ask.palms.is_empty();
-    let mut by_site: BTreeMap<String, Vec<(Arc<PalmRecord>, Arc<Standing>)>> = BTreeMap::new();
+    let mut by_site: BTreeMap<String, OfSite> = BTreeMap::new();
     let mut left = Vec::new();
     for record in asked(&state, ask)? {
         let Some(standing) = standings.get(office, &record) else {

@@ -190,7 +190,7 @@ impl Plane {
         let lengths = [1.0, 10.0, 100.0, 1000.0]
             .into_iter()
             .flat_map(|ten| steps.map(|s| s * ten));
-        let length = lengths.filter(|n| n * unit <= most).last().unwrap_or(1.0);
+        let length = lengths.rev().find(|n| n * unit <= most).unwrap_or(1.0);
         let words = match unit >= 1000.0 {
             true => super::way(speaker, length * unit),
             false => speaker.measure.length(Metres(length * unit)),
