@@ -124,7 +124,7 @@ fn luminance(hex: &str) -> f64 {
         if value <= 0.04045 {
             value / 12.92
         } else {
-            ((value + 0.055) / 1.055).powf(2.4)
+            model::math::pow((value + 0.055) / 1.055, 2.4)
         }
     };
     0.2126 * part(1) + 0.7152 * part(3) + 0.0722 * part(5)

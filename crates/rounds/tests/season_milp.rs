@@ -71,7 +71,7 @@ fn need(dice: &mut ChaCha8Rng, season: &Season, with_lift: bool) -> Need {
     let (tidy, limit) = (dice.random_range(1.5..4.0), dice.random_range(4.5..8.0));
     let start: f64 = dice.random_range(0.0..7.0);
     // growth changes with the season, so that a window after one week is not one after another moved along
-    let pace = |week: f64| per_week * (1.0 + 0.3 * (week / 6.0).sin());
+    let pace = |week: f64| per_week * (1.0 + 0.3 * model::math::sin(week / 6.0));
     let hangs = |from: usize, to: f64| {
         let (begin, have) = match from {
             0 => (0.0, start),
@@ -213,17 +213,16 @@ fn milp(season: &Season, goal: Goal, visits: (usize, usize), limits: [Option<f64
             vec![Expression::default(); count + 2],
             vec![Expression::default(); count + 2],
         );
-        for from in 0..=count {
-            for to in from + 1..=count + 1 {
-                let Some(costs) = leg(season, need, from, to) else {
-                    continue;
-                };
-                let goes = vars.add(variable().min(0.0).max(1.0).integer());
-                out[from] += goes;
-                into[to] += goes;
-                for (sum, cost) in sums.iter_mut().zip(costs) {
-                    *sum += cost * goes;
-                }
+        let legs = (0..=count).flat_map(|from| (from + 1..=count + 1).map(move |to| (from, to)));
+        for (from, to) in legs {
+            let Some(costs) = leg(season, need, from, to) else {
+                continue;
+            };
+            let goes = vars.add(variable().min(0.0).max(1.0).integer());
+            out[from] += goes;
+            into[to] += goes;
+            for (sum, cost) in sums.iter_mut().zip(costs) {
+                *sum += cost * goes;
             }
         }
         for w in 1..=count {

@@ -53,7 +53,6 @@ fn within_two_per_cent_of_a_general_solver() {
         let (gate, spots) = &sites[&expected.case];
         let walk = order(*gate, spots);
         let ratio = walk.metres / expected.metres;
-        println!("{}: {:.3} m, {ratio:.5} of it", expected.case, walk.metres);
         // the solver worked in whole millimetres
         assert!(walk.metres > expected.bound - 0.1, "{}", expected.case);
         if walk.exact {
@@ -206,6 +205,5 @@ fn odd_sites_are_walked_too() {
     let walk = order(None, &spots(&grid));
     check_order(&walk, &spots(&grid));
     let shortest = 1599.0 * 6_371_008.8 * at(0, 0).angle_to(at(90, 0));
-    println!("grid: {:.4}", walk.metres / shortest);
     assert!(walk.metres < 1.06 * shortest, "{}", walk.metres / shortest);
 }
