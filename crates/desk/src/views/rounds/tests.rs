@@ -16,5 +16,5 @@ fn times_and_ways_are_written_as_people_say_them() {
     assert_eq!(minutes(185.0), "3\u{a0}h\u{a0}05");
     // an international mile is 1609.344 m (1959 agreement on the yard)
     assert_eq!(way(&speaker(Units::Metric), 16_093.44), "16.1\u{a0}km");
-    assert_eq!(way(&speaker(Units::UsCustomary), 16_093.44), "10.0\u{a0}mi");
+    assert_eq!(way(&speaker(Units::UsCustomary), 16_093.44), "10\u{a0}mi");
 }
