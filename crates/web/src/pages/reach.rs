@@ -120,7 +120,7 @@ fn drawn(reader: &Reader, above: &Above) -> Markup {
                 path.cut transform={ "translate(" (x) " " (y) ")" } d="M-6 -6L6 6M6 -6L-6 6" {}
             }
             @for spot in &above.places { (number(spot)) }
-            g.bar transform={ "translate(14 " (size - 14) ")" } {
+            g.scale-bar transform={ "translate(14 " (size - 14) ")" } {
                 path d={ "M0 -7V0H" (above.bar.0) "V-7" } {}
                 text x=(above.bar.0 + 8) y="2" { (above.bar.1) }
             }

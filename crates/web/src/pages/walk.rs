@@ -184,7 +184,7 @@ fn drawn(reader: &Reader, map: &Map) -> Markup {
                 @if let Some((x, y)) = map.gate { (gate(reader, x, y, width)) }
                 @for mark in &map.marks { (self::mark(mark)) }
                 @for mark in &map.marks { (number(mark, width)) }
-                g.bar transform={ "translate(16 " (height - 14) ")" } {
+                g.scale-bar transform={ "translate(16 " (height - 14) ")" } {
                     path d={ "M0 -7V0H" (bar) "V-7" } {}
                     text x=(bar + 8) y="2" { (map.bar.1) }
                 }
