@@ -45,7 +45,7 @@ test("a link is given, opens without a session, and closes when it is revoked", 
   assert.deepEqual(await smallTargets(owner), []);
   assert.equal(await overflow(owner), 0);
   await shot(owner, "owner-page");
-  const pdf = await owner.request.get(`${link}/sheet.pdf`);
+  const pdf = await owner.request.get(`${link}/sheet.pdf`, { timeout: 90_000 });
   assert.equal(pdf.headers()["content-type"], "application/pdf");
   await owner.getByText("Español").click();
   assert.equal(await owner.locator("html").getAttribute("lang"), "es");

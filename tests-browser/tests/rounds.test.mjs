@@ -32,7 +32,7 @@ test("a day is proposed, kept, printed, and its first palms are done and left ou
   await first.click();
   await page.waitForURL(/\/round\//);
   assert.ok((await page.locator("main").innerText()).includes("Ask for the key at the kiosk."));
-  const sheet = await page.request.get(`${page.url()}/sheet.pdf`);
+  const sheet = await page.request.get(`${page.url()}/sheet.pdf`, { timeout: 90_000 });
   assert.equal(sheet.headers()["content-type"], "application/pdf");
   assert.ok((await sheet.body()).subarray(0, 5).toString() === "%PDF-");
 
