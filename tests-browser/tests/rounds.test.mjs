@@ -1,7 +1,7 @@
 // A day is planned, kept, printed and worked off on the phone.
 import { after, before, test } from "node:test";
 import assert from "node:assert/strict";
-import { LAPTOP, PHONE, browser, open } from "../lib/browser.mjs";
+import { LAPTOP, browser, open } from "../lib/browser.mjs";
 import { demo } from "../lib/server.mjs";
 import { shot } from "../lib/shots.mjs";
 
@@ -36,7 +36,7 @@ test("a day is proposed, kept, printed, and its first palms are done and left ou
   assert.equal(sheet.headers()["content-type"], "application/pdf");
   assert.ok((await sheet.body()).subarray(0, 5).toString() === "%PDF-");
 
-  await page.setViewportSize(PHONE);
+  await page.setViewportSize({ width: 390, height: 844 });
   await page.getByTestId("start").click();
   const next = page.getByTestId("next");
   const tag = await next.getAttribute("data-tag");
