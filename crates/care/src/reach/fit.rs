@@ -117,7 +117,8 @@ pub fn pole(span: Span, cut: Metres, hand_reach: Metres) -> Option<Pole> {
         length: Metres(length),
         degrees: math::atan2(rise, out).to_degrees(),
         out: Metres(out),
-        hands: Metres(cut.0 - rise),
+        // never a rounding higher than hands go
+        hands: Metres((cut.0 - rise).min(hand_reach.0)),
     })
 }
 
