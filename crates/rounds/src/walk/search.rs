@@ -302,7 +302,7 @@ impl<'a> Path<'a> {
     fn shake(&mut self, lots: &mut Lots) -> bool {
         let place = 1 + lots.below(self.field.len());
         let Class { low, high } = self.class_at(place);
-        if high - low < 2 {
+        if high == low {
             return false;
         }
         let low = low.max(place.saturating_sub(WINDOW / 2));

@@ -156,6 +156,29 @@ proptest! {
     }
 }
 
+/// Two palms are a class that can be shaken, too: only with both classes turned round is this way the shortest.
+#[test]
+fn a_class_of_two_is_shaken_like_any_other() {
+    let mut places = spots(&[
+        (0, 1302, 0),
+        (1562, 1257, 1),
+        (38, 0, 1),
+        (180, 1140, 1),
+        (1065, 1258, 0),
+    ]);
+    places.sort_by_key(|s| s.health);
+    let field = Field::new(
+        Some(at(1000, -200)),
+        places.iter().filter_map(|s| s.at).collect(),
+    );
+    let proven = field.metres(&exact::shortest(&field, &[2, 3]));
+    let found = field.metres(&search::short(&field, &[2, 3]));
+    assert!(
+        (found - proven).abs() < 1e-5,
+        "{found} m, {proven} m proven"
+    );
+}
+
 /// The end of the healthy palms is chosen with the ill one in view: 10 m of healthy palms in a row, the ill one beyond
 /// the near end. Class by class the walk would end far from it.
 #[test]
