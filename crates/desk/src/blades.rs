@@ -9,7 +9,6 @@ pub use round::{Leg, bath_rules, jobs};
 use crate::judging;
 use crate::office::Office;
 use crate::views::case::StemToday;
-use care::Grounds;
 use care::clean::{
     self, Adequacy, Cleaned, CleaningVerdict, Danger, Did, DidWhat, Ready, adequacy_on,
 };
@@ -193,9 +192,7 @@ fn advised_for(office: &Office, state: &State, palm: PalmId) -> Option<&'static 
     record.last_look()?;
     let reading = office.reading(palm)?;
     let judged = judging::in_brief(office, record, &reading);
-    let grounds = Grounds::default();
-    reading.stems.iter().find_map(|(stem, _)| {
-        let stem = StemToday::of(office, record, &reading, &judged, *stem, None, grounds)?;
+    StemToday::each(office, record, &reading, &judged).find_map(|stem| {
         let plan = care::cut_plan(&stem.case());
         plan.holds.iter().find_map(|hold| {
             let reasons = ADVISED.iter();

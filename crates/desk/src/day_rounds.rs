@@ -12,6 +12,7 @@ mod lay_out;
 mod tests;
 mod ways;
 
+pub use crews::has_lift;
 pub use keep::{carried, keep, read, replaced};
 pub use ways::{KM_PER_HOUR, ROAD_FACTOR};
 

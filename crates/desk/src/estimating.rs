@@ -11,7 +11,7 @@ pub use money::{Charge, PRICES, Price, PriceList};
 
 use crate::office::Office;
 use crate::views::standing::Standings;
-use model::{Day, Finding, Knowledge, Severity};
+use model::{Day, Finding, Knowledge, Severity, State};
 use rounds::estimate::{Figures, Spread, Taught, Visit, Work, learn, total, visit};
 use rust_decimal::Decimal;
 use std::collections::BTreeMap;
@@ -77,11 +77,16 @@ pub struct Estimate {
     pub unused_times: usize,
 }
 
-/// The tables' figures with the keeper's own in their place, and what logged times teach.
+/// The tables' figures with the keeper's own in their place.
+pub fn told_figures(state: &State) -> Figures {
+    let own = state.work.prices.as_ref().map(|prices| &prices.figures);
+    Figures::of(Knowledge::embedded(), own.unwrap_or(&BTreeMap::new()))
+}
+
+/// The same, and what logged times teach.
 pub fn figures(office: &Office) -> (Figures, Option<Taught>, usize) {
     let state = office.state();
-    let own = state.work.prices.as_ref().map(|p| p.figures.clone());
-    let figures = Figures::of(Knowledge::embedded(), &own.unwrap_or_default());
+    let figures = told_figures(&state);
     let (times, unused) = times::logged(&state, &figures);
     let taught = learn(&figures, &times);
     (figures, taught, unused)

@@ -23,6 +23,7 @@ mod log;
 mod logging;
 mod moves;
 mod palms;
+mod reads;
 mod record;
 mod records;
 mod refusal;

@@ -26,6 +26,7 @@ pub mod paging;
 pub mod palm;
 pub mod palms;
 pub mod picker;
+mod plane;
 pub mod reach;
 pub mod rotation;
 pub mod rounds;

@@ -54,10 +54,8 @@ sites-rule = { $from } to { $to } of every year: no { $what }
 sites-rule-now = in force today
 sites-all-feeding = feeding at all
 sites-day-of-year = { $month } { $day }
-sites-notes-head = Notes
 sites-palms-head = Palms here
 sites-palms-all = All palms of this site
-sites-to-crews = Crews
 error-not-found-site = There is no site “{ $name }”: nobody described one, and no palm stands on one of this name.
 
 ## The form of a site

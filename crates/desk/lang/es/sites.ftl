@@ -54,10 +54,8 @@ sites-rule = del { $from } al { $to } de cada año: nada de { $what }
 sites-rule-now = en vigor hoy
 sites-all-feeding = abono alguno
 sites-day-of-year = { $day } { $month }
-sites-notes-head = Notas
 sites-palms-head = Palmas de aquí
 sites-palms-all = Todas las palmas de este sitio
-sites-to-crews = Cuadrillas
 error-not-found-site = No hay ningún sitio «{ $name }»: nadie lo ha descrito y ninguna palma está en uno de ese nombre.
 
 ## El formulario de un sitio

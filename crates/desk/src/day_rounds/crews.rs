@@ -75,9 +75,16 @@ pub fn has_begun(round: &model::state::RoundRecord) -> bool {
     round.started.is_some() || round.finished.is_some() || !round.outcomes.is_empty()
 }
 
+/// Whether a crew comes with a lift: it is trained for one, or carries one.
+pub fn has_lift(crew: &CrewWords) -> bool {
+    crew.skills
+        .iter()
+        .chain(&crew.kit)
+        .any(|word| word == "lift")
+}
+
 fn of(crew: &CrewWords, from: Position) -> Crew {
     let hours = crew.hours.unwrap_or(USUAL);
-    let has = |words: &[String]| words.iter().any(|word| word == "lift");
     Crew {
         name: crew.name.clone(),
         from,
@@ -86,7 +93,7 @@ fn of(crew: &CrewWords, from: Position) -> Crew {
             open: i64::from(hours.from),
             close: i64::from(hours.to),
         },
-        lift: has(&crew.skills) || has(&crew.kit),
+        lift: has_lift(crew),
         room: crew
             .room_m3
             .map_or(LONGEST, |m3| (m3 * 1000.0).round() as i64),

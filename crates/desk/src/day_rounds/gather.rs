@@ -2,15 +2,14 @@
 
 use super::crews::{Crew, has_begun};
 use super::{Ask, Left, MOST_PALMS, Scope, refuse};
+use crate::estimating::told_figures;
 use crate::health::health_of;
 use crate::moved;
 use crate::office::Office;
 use crate::views::standing::{Standing, Standings};
 use care::reach::HAND_REACH;
 use crown::Cut;
-use model::{
-    Arg, Day, Finding, Hours, Knowledge, PalmId, PalmRecord, Position, Severity, Site, Species,
-};
+use model::{Arg, Day, Finding, Hours, PalmId, PalmRecord, Position, Severity, Site, Species};
 use rayon::prelude::*;
 use rounds::estimate::{self, Figures, Reach, Task};
 use rounds::route::Window;
@@ -77,7 +76,7 @@ pub fn work(
         day: ask.day,
         always: matches!(ask.scope, Scope::Palms(_)),
         looks: looks_due(office, ask.day),
-        figures: figures(office),
+        figures: told_figures(&office.state()),
         spare_blade: office.state().serving().count() > 1,
     };
     let visits: Vec<Visit> = records
@@ -171,13 +170,6 @@ fn looks_due(office: &Office, day: Day) -> BTreeSet<PalmId> {
         palm.state() < moved::State::Due || palm.calendar.next.is_some_and(|next| next <= day)
     });
     due.map(|palm| palm.record.id).collect()
-}
-
-/// The keeper's figures of what work takes.
-fn figures(office: &Office) -> Figures {
-    let state = office.state();
-    let own = state.work.prices.as_ref().map(|prices| &prices.figures);
-    Figures::of(Knowledge::embedded(), own.unwrap_or(&BTreeMap::new()))
 }
 
 /// What is asked of palms on a day.

@@ -1,8 +1,8 @@
 //! `climate.csv`.
 
-use super::About;
 use super::cells;
-use super::refusal::{Fault, Refusal, Row};
+use super::reads::{about, rows};
+use super::refusal::{Fault, Refusal};
 use super::table::{Col, Layout, Table};
 use model::climate::Month;
 use model::{Arg, Climate, Finding, Severity};
@@ -96,38 +96,5 @@ pub fn climates(
     (sites, findings)
 }
 
-impl<R: Read> Iterator for ClimateReader<R> {
-    type Item = Result<Row<ClimateRow>, Refusal>;
-
-    fn next(&mut self) -> Option<Self::Item> {
-        if let Err(refusal) = self.table.advance()? {
-            return Some(Err(refusal));
-        }
-        Some(match self.row() {
-            Ok(value) => Ok(Row {
-                line: self.table.line(),
-                value,
-                remarks: Vec::new(),
-            }),
-            Err(fault) => Err(self.table.refuse(fault)),
-        })
-    }
-}
-
-impl<R: Read> About for ClimateReader<R> {
-    fn headers(&self) -> &[String] {
-        self.table.headers()
-    }
-
-    fn refuse(&self, fault: Fault) -> Refusal {
-        self.table.refuse(fault)
-    }
-
-    fn unknown_columns(&self) -> Vec<&str> {
-        self.table.unknown_columns()
-    }
-
-    fn remarks(&self) -> Vec<Finding> {
-        self.table.remarks()
-    }
-}
+rows!(ClimateReader<R>, ClimateRow, <R>);
+about!(ClimateReader<R>, <R>, table);

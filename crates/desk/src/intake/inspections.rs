@@ -1,9 +1,9 @@
 //! `inspections.csv`.
 
-use super::About;
 use super::cells::{self, Side};
 use super::known::{Known, KnownPalm};
-use super::refusal::{Fault, Refusal, Row};
+use super::reads::{about, rows};
+use super::refusal::{Fault, Refusal};
 use super::table::{Col, Layout, Table};
 use model::{Arg, Day, Finding, Inspection, Removed, Severity, Spear};
 use std::collections::HashMap;
@@ -263,43 +263,11 @@ fn not_more_off_than_on(
     }
 }
 
-impl<R: Read> Iterator for InspectionReader<'_, R> {
-    type Item = Result<Row<InspectionRow>, Refusal>;
-
-    fn next(&mut self) -> Option<Self::Item> {
-        if let Err(refusal) = self.table.advance()? {
-            return Some(Err(refusal));
-        }
-        Some(match self.row() {
-            Ok(value) => Ok(Row {
-                line: self.table.line(),
-                value,
-                remarks: Vec::new(),
-            }),
-            Err(fault) => Err(self.table.refuse(fault)),
-        })
+rows!(InspectionReader<'k, R>, InspectionRow, <'k, R>);
+about!(InspectionReader<'k, R>, <'k, R>, table, |reader, mut remarks| {
+    if reader.out_of_order > 0 {
+        let finding = Finding::new("intake-out-of-order", Severity::Info);
+        remarks.push(finding.with("count", Arg::Count(reader.out_of_order)));
     }
-}
-
-impl<R: Read> About for InspectionReader<'_, R> {
-    fn headers(&self) -> &[String] {
-        self.table.headers()
-    }
-
-    fn refuse(&self, fault: Fault) -> Refusal {
-        self.table.refuse(fault)
-    }
-
-    fn unknown_columns(&self) -> Vec<&str> {
-        self.table.unknown_columns()
-    }
-
-    fn remarks(&self) -> Vec<Finding> {
-        let mut out = self.table.remarks();
-        if self.out_of_order > 0 {
-            let finding = Finding::new("intake-out-of-order", Severity::Info);
-            out.push(finding.with("count", Arg::Count(self.out_of_order)));
-        }
-        out
-    }
-}
+    remarks
+});

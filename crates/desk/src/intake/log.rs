@@ -3,10 +3,10 @@
 //! A row that stands twice in a file is taken once, with a remark. A palm that is not known is refused with the nearest
 //! tag; a blade that is not known is for [`super::Logging`] to register.
 
-use super::About;
 use super::cells;
 use super::known::Known;
-use super::refusal::{Fault, Refusal, Row};
+use super::reads::{about, rows};
+use super::refusal::{Fault, Refusal};
 use super::table::{Col, Layout, Table};
 use model::{Arg, Blade, BladeKind, Day, Finding, Moment, Severity, TakenOff};
 use std::collections::{BTreeMap, HashMap};
@@ -372,44 +372,14 @@ impl<R: Read> CleaningReader<R> {
     }
 }
 
-/// The three readers are iterators over their rows, and say the same of their files.
+/// The three readers remark on a row that stood in the file before.
 macro_rules! reads {
     ($reader:ty, $row:ty, <$($life:lifetime,)? R>) => {
-        impl<$($life,)? R: Read> Iterator for $reader {
-            type Item = Result<Row<$row>, Refusal>;
-
-            fn next(&mut self) -> Option<Self::Item> {
-                if let Err(refusal) = self.log.table.advance()? {
-                    return Some(Err(refusal));
-                }
-                Some(match self.row() {
-                    Ok((value, first)) => Ok(Row {
-                        line: self.log.table.line(),
-                        value,
-                        remarks: remarks(first),
-                    }),
-                    Err(fault) => Err(self.log.table.refuse(fault)),
-                })
-            }
-        }
-
-        impl<$($life,)? R: Read> About for $reader {
-            fn headers(&self) -> &[String] {
-                self.log.table.headers()
-            }
-
-            fn refuse(&self, fault: Fault) -> Refusal {
-                self.log.table.refuse(fault)
-            }
-
-            fn unknown_columns(&self) -> Vec<&str> {
-                self.log.table.unknown_columns()
-            }
-
-            fn remarks(&self) -> Vec<Finding> {
-                self.log.table.remarks()
-            }
-        }
+        rows!($reader, $row, <$($life,)? R>, log.table, |reader| {
+            let (value, first) = reader.row()?;
+            Ok((value, remarks(first)))
+        });
+        about!($reader, <$($life,)? R>, log.table);
     };
 }
 

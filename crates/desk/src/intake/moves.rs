@@ -3,12 +3,12 @@
 //! Lengths are metres. `deeper_m` is above zero where the palm stands deeper than before, below zero where it stands
 //! higher. A row that stands twice in a file is refused: a palm is dug once a day.
 
-use super::About;
 use super::cells;
 use super::known::Known;
-use super::refusal::{Fault, Refusal, Row};
+use super::reads::{about, rows};
+use super::refusal::{Fault, Refusal};
 use super::table::{Layout, Table};
-use model::{Arg, Day, Finding, LeavesAtMove, Metres, Move};
+use model::{Arg, Day, LeavesAtMove, Metres, Move};
 use std::collections::HashMap;
 use std::io::Read;
 
@@ -183,41 +183,8 @@ impl<'k, R: Read> MoveReader<'k, R> {
     }
 }
 
-impl<R: Read> Iterator for MoveReader<'_, R> {
-    type Item = Result<Row<MoveRow>, Refusal>;
-
-    fn next(&mut self) -> Option<Self::Item> {
-        if let Err(refusal) = self.table.advance()? {
-            return Some(Err(refusal));
-        }
-        Some(match self.row() {
-            Ok(value) => Ok(Row {
-                line: self.table.line(),
-                value,
-                remarks: Vec::new(),
-            }),
-            Err(fault) => Err(self.table.refuse(fault)),
-        })
-    }
-}
-
-impl<R: Read> About for MoveReader<'_, R> {
-    fn headers(&self) -> &[String] {
-        self.table.headers()
-    }
-
-    fn refuse(&self, fault: Fault) -> Refusal {
-        self.table.refuse(fault)
-    }
-
-    fn unknown_columns(&self) -> Vec<&str> {
-        self.table.unknown_columns()
-    }
-
-    fn remarks(&self) -> Vec<Finding> {
-        self.table.remarks()
-    }
-}
+rows!(MoveReader<'k, R>, MoveRow, <'k, R>);
+about!(MoveReader<'k, R>, <'k, R>, table);
 
 #[cfg(test)]
 mod tests {

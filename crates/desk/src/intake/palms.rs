@@ -1,8 +1,8 @@
 //! `palms.csv`.
 
-use super::About;
 use super::cells;
-use super::refusal::{Fault, Refusal, Row};
+use super::reads::{about, rows};
+use super::refusal::{Fault, Refusal};
 use super::table::{Col, Layout, Table};
 use model::{Arg, Day, Finding, Metres, Palm, Position, Severity};
 use std::collections::HashMap;
@@ -187,38 +187,9 @@ fn remarks(palm: &Palm) -> Vec<Finding> {
     out
 }
 
-impl<R: Read> Iterator for PalmReader<R> {
-    type Item = Result<Row<Palm>, Refusal>;
-
-    fn next(&mut self) -> Option<Self::Item> {
-        if let Err(refusal) = self.table.advance()? {
-            return Some(Err(refusal));
-        }
-        Some(match self.palm() {
-            Ok(value) => Ok(Row {
-                line: self.table.line(),
-                remarks: remarks(&value),
-                value,
-            }),
-            Err(fault) => Err(self.table.refuse(fault)),
-        })
-    }
-}
-
-impl<R: Read> About for PalmReader<R> {
-    fn headers(&self) -> &[String] {
-        self.table.headers()
-    }
-
-    fn refuse(&self, fault: Fault) -> Refusal {
-        self.table.refuse(fault)
-    }
-
-    fn unknown_columns(&self) -> Vec<&str> {
-        self.table.unknown_columns()
-    }
-
-    fn remarks(&self) -> Vec<Finding> {
-        self.table.remarks()
-    }
-}
+rows!(PalmReader<R>, Palm, <R>, table, |reader| {
+    let palm = reader.palm()?;
+    let remarks = remarks(&palm);
+    Ok((palm, remarks))
+});
+about!(PalmReader<R>, <R>, table);

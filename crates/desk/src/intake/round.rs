@@ -1,10 +1,9 @@
 //! The cuts of a round to come, in their order, for the rotation of blade sets.
 
-use super::About;
 use super::cells;
-use super::refusal::{Fault, Refusal, Row};
+use super::reads::{about, rows};
+use super::refusal::{Fault, Refusal};
 use super::table::{Col, Layout, Table};
-use model::Finding;
 use std::io::Read;
 
 const LAYOUT: Layout = Layout {
@@ -73,38 +72,5 @@ impl<R: Read> RoundReader<R> {
     }
 }
 
-impl<R: Read> Iterator for RoundReader<R> {
-    type Item = Result<Row<RoundRow>, Refusal>;
-
-    fn next(&mut self) -> Option<Self::Item> {
-        if let Err(refusal) = self.table.advance()? {
-            return Some(Err(refusal));
-        }
-        Some(match self.row() {
-            Ok(value) => Ok(Row {
-                line: self.table.line(),
-                value,
-                remarks: Vec::new(),
-            }),
-            Err(fault) => Err(self.table.refuse(fault)),
-        })
-    }
-}
-
-impl<R: Read> About for RoundReader<R> {
-    fn headers(&self) -> &[String] {
-        self.table.headers()
-    }
-
-    fn refuse(&self, fault: Fault) -> Refusal {
-        self.table.refuse(fault)
-    }
-
-    fn unknown_columns(&self) -> Vec<&str> {
-        self.table.unknown_columns()
-    }
-
-    fn remarks(&self) -> Vec<Finding> {
-        self.table.remarks()
-    }
-}
+rows!(RoundReader<R>, RoundRow, <R>);
+about!(RoundReader<R>, <R>, table);

@@ -1,11 +1,11 @@
 //! `signs.csv`: what was seen on palms, to be judged.
 
-use super::About;
 use super::cells;
 use super::inspections::signs;
-use super::refusal::{Fault, Refusal, Row};
+use super::reads::{about, rows};
+use super::refusal::{Fault, Refusal};
 use super::table::{Col, Layout, Table};
-use model::{Arg, Day, Finding};
+use model::{Arg, Day};
 use std::io::Read;
 
 const LAYOUT: Layout = Layout {
@@ -125,38 +125,5 @@ impl<R: Read> SignsReader<R> {
     }
 }
 
-impl<R: Read> Iterator for SignsReader<R> {
-    type Item = Result<Row<SignsRow>, Refusal>;
-
-    fn next(&mut self) -> Option<Self::Item> {
-        if let Err(refusal) = self.table.advance()? {
-            return Some(Err(refusal));
-        }
-        Some(match self.row() {
-            Ok(value) => Ok(Row {
-                line: self.table.line(),
-                value,
-                remarks: Vec::new(),
-            }),
-            Err(fault) => Err(self.table.refuse(fault)),
-        })
-    }
-}
-
-impl<R: Read> About for SignsReader<R> {
-    fn headers(&self) -> &[String] {
-        self.table.headers()
-    }
-
-    fn refuse(&self, fault: Fault) -> Refusal {
-        self.table.refuse(fault)
-    }
-
-    fn unknown_columns(&self) -> Vec<&str> {
-        self.table.unknown_columns()
-    }
-
-    fn remarks(&self) -> Vec<Finding> {
-        self.table.remarks()
-    }
-}
+rows!(SignsReader<R>, SignsRow, <R>);
+about!(SignsReader<R>, <R>, table);

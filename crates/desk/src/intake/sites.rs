@@ -3,9 +3,9 @@
 //! Hours, closed days and rules against feeding stand in one cell each, written as in [`crate::timetable`]; skills and kit
 //! have `;` between. A name that stands twice in a file is refused.
 
-use super::About;
 use super::cells;
-use super::refusal::{Fault, Refusal, Row};
+use super::reads::{about, rows};
+use super::refusal::{Fault, Refusal};
 use super::table::{Layout, Table};
 use crate::forms::LONGEST_NAME;
 use crate::timetable::{MOST, overlap, read_closed, read_hours, read_rules, write_hours};
@@ -153,24 +153,6 @@ impl<R: Read> Named<R> {
         }
         Ok(words)
     }
-
-    /// The next row, made by `row`, with what is to say of it.
-    fn next<T>(
-        &mut self,
-        row: impl FnOnce(&mut Self) -> Result<(T, Vec<Finding>), Fault>,
-    ) -> Option<Result<Row<T>, Refusal>> {
-        if let Err(refusal) = self.table.advance()? {
-            return Some(Err(refusal));
-        }
-        Some(match row(self) {
-            Ok((value, remarks)) => Ok(Row {
-                line: self.table.line(),
-                value,
-                remarks,
-            }),
-            Err(fault) => Err(self.table.refuse(fault)),
-        })
-    }
 }
 
 /// Reads `sites.csv` row by row.
@@ -183,17 +165,11 @@ impl<R: Read> SiteReader<R> {
     }
 }
 
-impl<R: Read> Iterator for SiteReader<R> {
-    type Item = Result<Row<Site>, Refusal>;
-
-    fn next(&mut self) -> Option<Self::Item> {
-        self.0.next(|row| {
-            let site = site(row)?;
-            let remarks = unknown_soil(&site).into_iter().collect();
-            Ok((site, remarks))
-        })
-    }
-}
+rows!(SiteReader<R>, Site, <R>, 0.table, |reader| {
+    let site = site(&mut reader.0)?;
+    let remarks = unknown_soil(&site).into_iter().collect();
+    Ok((site, remarks))
+});
 
 fn site<R: Read>(row: &mut Named<R>) -> Result<Site, Fault> {
     let name = row.name("site")?;
@@ -250,13 +226,9 @@ impl<R: Read> CrewReader<R> {
     }
 }
 
-impl<R: Read> Iterator for CrewReader<R> {
-    type Item = Result<Row<CrewWords>, Refusal>;
-
-    fn next(&mut self) -> Option<Self::Item> {
-        self.0.next(|row| Ok((crew(row)?, Vec::new())))
-    }
-}
+rows!(CrewReader<R>, CrewWords, <R>, 0.table, |reader| {
+    Ok((crew(&mut reader.0)?, Vec::new()))
+});
 
 fn crew<R: Read>(row: &mut Named<R>) -> Result<CrewWords, Fault> {
     let name = row.name("crew")?;
@@ -279,34 +251,13 @@ fn crew<R: Read>(row: &mut Named<R>) -> Result<CrewWords, Fault> {
     })
 }
 
-macro_rules! about {
-    ($reader:ident) => {
-        impl<R: Read> About for $reader<R> {
-            fn headers(&self) -> &[String] {
-                self.0.table.headers()
-            }
-
-            fn refuse(&self, fault: Fault) -> Refusal {
-                self.0.table.refuse(fault)
-            }
-
-            fn unknown_columns(&self) -> Vec<&str> {
-                self.0.table.unknown_columns()
-            }
-
-            fn remarks(&self) -> Vec<Finding> {
-                self.0.table.remarks()
-            }
-        }
-    };
-}
-
-about!(SiteReader);
-about!(CrewReader);
+about!(SiteReader<R>, <R>, 0.table);
+about!(CrewReader<R>, <R>, 0.table);
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::intake::Row;
 
     fn refused<T: std::fmt::Debug>(
         rows: impl Iterator<Item = Result<Row<T>, Refusal>>,

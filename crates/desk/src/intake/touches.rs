@@ -1,10 +1,10 @@
 //! `touches.csv`: what blades cut and how they were cleaned.
 
-use super::About;
 use super::cells;
-use super::refusal::{Fault, Refusal, Row};
+use super::reads::{about, rows};
+use super::refusal::{Fault, Refusal};
 use super::table::{Col, Layout, Table};
-use model::{Arg, Day, Finding, Moment};
+use model::{Arg, Day, Moment};
 use std::io::Read;
 
 const LAYOUT: Layout = Layout {
@@ -144,38 +144,5 @@ impl<R: Read> TouchReader<R> {
     }
 }
 
-impl<R: Read> Iterator for TouchReader<R> {
-    type Item = Result<Row<TouchRow>, Refusal>;
-
-    fn next(&mut self) -> Option<Self::Item> {
-        if let Err(refusal) = self.table.advance()? {
-            return Some(Err(refusal));
-        }
-        Some(match self.row() {
-            Ok(value) => Ok(Row {
-                line: self.table.line(),
-                value,
-                remarks: Vec::new(),
-            }),
-            Err(fault) => Err(self.table.refuse(fault)),
-        })
-    }
-}
-
-impl<R: Read> About for TouchReader<R> {
-    fn headers(&self) -> &[String] {
-        self.table.headers()
-    }
-
-    fn refuse(&self, fault: Fault) -> Refusal {
-        self.table.refuse(fault)
-    }
-
-    fn unknown_columns(&self) -> Vec<&str> {
-        self.table.unknown_columns()
-    }
-
-    fn remarks(&self) -> Vec<Finding> {
-        self.table.remarks()
-    }
-}
+rows!(TouchReader<R>, TouchRow, <R>);
+about!(TouchReader<R>, <R>, table);

@@ -3,11 +3,11 @@
 //! A place is a crew (where it starts and ends) or a site, by name. A pair that stands in one direction only holds in
 //! both. The reader knows no names: whoever uses the table finds what it has.
 
-use super::About;
 use super::cells;
-use super::refusal::{Fault, Refusal, Row};
+use super::reads::{about, rows};
+use super::refusal::{Fault, Refusal};
 use super::table::{Layout, Table};
-use model::{Arg, Finding};
+use model::Arg;
 use std::collections::BTreeMap;
 use std::io::Read;
 
@@ -90,41 +90,8 @@ impl<R: Read> TravelReader<R> {
     }
 }
 
-impl<R: Read> Iterator for TravelReader<R> {
-    type Item = Result<Row<TravelRow>, Refusal>;
-
-    fn next(&mut self) -> Option<Self::Item> {
-        if let Err(refusal) = self.table.advance()? {
-            return Some(Err(refusal));
-        }
-        Some(match self.row() {
-            Ok(value) => Ok(Row {
-                line: self.table.line(),
-                value,
-                remarks: Vec::new(),
-            }),
-            Err(fault) => Err(self.table.refuse(fault)),
-        })
-    }
-}
-
-impl<R: Read> About for TravelReader<R> {
-    fn headers(&self) -> &[String] {
-        self.table.headers()
-    }
-
-    fn refuse(&self, fault: Fault) -> Refusal {
-        self.table.refuse(fault)
-    }
-
-    fn unknown_columns(&self) -> Vec<&str> {
-        self.table.unknown_columns()
-    }
-
-    fn remarks(&self) -> Vec<Finding> {
-        self.table.remarks()
-    }
-}
+rows!(TravelReader<R>, TravelRow, <R>);
+about!(TravelReader<R>, <R>, table);
 
 /// Ways between places by name, upper and lower case alike.
 #[derive(Clone, PartialEq, Debug, Default)]

@@ -3,11 +3,11 @@
 //! Degrees Celsius, per cent, m/s at 2 m, MJ a square metre and day, hours, millimetres. A day that stands twice for a
 //! site is refused; so is a row in which nothing was measured.
 
-use super::About;
 use super::cells;
-use super::refusal::{Fault, Refusal, Row};
+use super::reads::{about, rows};
+use super::refusal::{Fault, Refusal};
 use super::table::{Layout, Table};
-use model::{Arg, Day, Finding, WeatherDay};
+use model::{Arg, Day, WeatherDay};
 use std::collections::HashMap;
 use std::io::Read;
 
@@ -113,41 +113,8 @@ impl<R: Read> WeatherReader<R> {
     }
 }
 
-impl<R: Read> Iterator for WeatherReader<R> {
-    type Item = Result<Row<WeatherDay>, Refusal>;
-
-    fn next(&mut self) -> Option<Self::Item> {
-        if let Err(refusal) = self.table.advance()? {
-            return Some(Err(refusal));
-        }
-        Some(match self.row() {
-            Ok(value) => Ok(Row {
-                line: self.table.line(),
-                value,
-                remarks: Vec::new(),
-            }),
-            Err(fault) => Err(self.table.refuse(fault)),
-        })
-    }
-}
-
-impl<R: Read> About for WeatherReader<R> {
-    fn headers(&self) -> &[String] {
-        self.table.headers()
-    }
-
-    fn refuse(&self, fault: Fault) -> Refusal {
-        self.table.refuse(fault)
-    }
-
-    fn unknown_columns(&self) -> Vec<&str> {
-        self.table.unknown_columns()
-    }
-
-    fn remarks(&self) -> Vec<Finding> {
-        self.table.remarks()
-    }
-}
+rows!(WeatherReader<R>, WeatherDay, <R>);
+about!(WeatherReader<R>, <R>, table);
 
 #[cfg(test)]
 mod tests {

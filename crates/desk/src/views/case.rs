@@ -58,6 +58,19 @@ impl<'a> StemToday<'a> {
         })
     }
 
+    /// All stems of a palm in their order, with the next visit and the grounds as usual.
+    pub fn each(
+        office: &Office,
+        record: &'a PalmRecord,
+        reading: &'a PalmReading,
+        judgement: &'a Judgement,
+    ) -> impl Iterator<Item = StemToday<'a>> {
+        reading.stems.iter().filter_map(move |(stem, _)| {
+            let grounds = Grounds::default();
+            StemToday::of(office, record, reading, judgement, *stem, None, grounds)
+        })
+    }
+
     /// What the rules are told.
     pub fn case(&self) -> CutCase<'_> {
         CutCase {

@@ -26,7 +26,6 @@ use super::standing::Standing;
 use crate::judging;
 use crate::moved::{self, Moved};
 use crate::office::Office;
-use care::Grounds;
 use model::{Basis, PalmRecord, SourceKey};
 use std::sync::Arc;
 
@@ -142,22 +141,8 @@ pub struct OwnerView {
 pub fn view(speaker: &Speaker, office: &Office, record: &Arc<PalmRecord>) -> Option<OwnerView> {
     let reading = office.reading(record.id)?;
     let judged = judging::of_record(office, record, &reading);
-    let stems: Vec<StemToday> = reading
-        .stems
-        .iter()
-        .filter_map(|(stem, _)| {
-            let grounds = Grounds::default();
-            StemToday::of(
-                office,
-                record,
-                &reading,
-                &judged.judgement,
-                *stem,
-                None,
-                grounds,
-            )
-        })
-        .collect();
+    let stems: Vec<StemToday> =
+        StemToday::each(office, record, &reading, &judged.judgement).collect();
     let standing = Standing::of(office, record, &reading, &judged.judgement);
     let scene = Scene {
         speaker,

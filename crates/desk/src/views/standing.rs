@@ -8,8 +8,8 @@ use super::loss;
 use crate::grounds::OnSite;
 use crate::judging;
 use crate::office::Office;
+use care::Stand;
 use care::judge::Judgement;
-use care::{Grounds, Stand};
 use crown::{Cut, DueWindow, Explanation, PalmReading, Reading, Rhythm};
 use model::{Day, Finding, PalmId, PalmRecord, State};
 use rayon::prelude::*;
@@ -83,12 +83,8 @@ impl Standing {
             high: false,
             rhythm: None,
         };
-        for (stem, _) in &reading.stems {
-            let grounds = Grounds::default();
-            let stem = StemToday::of(office, record, reading, judgement, *stem, None, grounds);
-            if let Some(stem) = stem {
-                standing.add(&stem);
-            }
+        for stem in StemToday::each(office, record, reading, judgement) {
+            standing.add(&stem);
         }
         standing
     }

@@ -1,14 +1,14 @@
 //! `/blades/new`, `/blades/{tag}/edit`, `/lend`, `/back`, `/retire`: the register of blades.
 
 use super::parts::{self, Kind, Sheet};
-use super::sent::{Sent, again, could_not};
+use super::sent::{Sent, refused};
 use crate::pages::blades::no_blade;
 use crate::{App, Fault, Here, Reader, address, page};
 use axum::Router;
 use axum::extract::{Path, State};
 use axum::response::Response;
 use axum::routing::get;
-use desk::forms::{self, Stop, Trouble, Typed};
+use desk::forms::{self, Trouble, Typed};
 use desk::office::Office;
 use maud::{Markup, html};
 use model::state::BladeRecord;
@@ -79,8 +79,7 @@ fn save(office: &Office, reader: &Reader, of: Option<&BladeRecord>, sent: &Sent)
         |troubles: &[Trouble], failed| form(office, reader, of, &sent.typed, troubles, failed);
     match forms::save_blade(office, of.map(|b| b.id), &sent.typed) {
         Ok(tag) => sent.saved(&address::blade(&tag, "")),
-        Err(Stop::Troubles(troubles)) => again(draw(&troubles, false)),
-        Err(Stop::NoPalm | Stop::Ledger(_)) => could_not(draw(&[], true)),
+        Err(stop) => refused(stop, draw),
     }
 }
 
@@ -214,8 +213,7 @@ async fn act(
         };
         Ok(match done {
             Ok(()) => sent.saved(&address::blade(&tag, "")),
-            Err(Stop::Troubles(troubles)) => again(draw(&troubles, false)),
-            Err(Stop::NoPalm | Stop::Ledger(_)) => could_not(draw(&[], true)),
+            Err(stop) => refused(stop, draw),
         })
     })
     .await?

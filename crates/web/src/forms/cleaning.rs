@@ -2,7 +2,7 @@
 //! bath.
 
 use super::cleaning_page::{View, bath_page, page_of};
-use super::sent::{Sent, again, could_not};
+use super::sent::{Sent, refused};
 use super::soaks::{Soak, Soaks};
 use crate::{App, Fault, Reader};
 use axum::extract::{Query, State};
@@ -162,8 +162,7 @@ fn answer(
         |troubles: &[Trouble], failed| draw(office, soaks, reader, &sent.typed, troubles, failed);
     match done {
         Ok(to) => sent.saved(&to),
-        Err(Stop::Troubles(troubles)) => again(draw(&troubles, false)),
-        Err(Stop::NoPalm | Stop::Ledger(_)) => could_not(draw(&[], true)),
+        Err(stop) => refused(stop, draw),
     }
 }
 
@@ -186,8 +185,7 @@ async fn mix(State(app): State<App>, reader: Reader, sent: Sent) -> Result<Respo
         };
         match forms::save_bath(office, &sent.typed) {
             Ok(()) => sent.saved("/cleaning"),
-            Err(Stop::Troubles(troubles)) => again(draw(&troubles, false)),
-            Err(Stop::NoPalm | Stop::Ledger(_)) => could_not(draw(&[], true)),
+            Err(stop) => refused(stop, draw),
         }
     })
     .await

@@ -1,13 +1,13 @@
 //! `/cutting`: the cutting log. Pick the blade, pick the palm, see whether the one may go to the other, log the cut.
 
 use super::cutting_page::{View, page_of};
-use super::sent::{Sent, again, could_not};
+use super::sent::{Sent, again, refused};
 use crate::{App, Fault, Reader, address};
 use axum::Router;
 use axum::extract::{Query, State};
 use axum::response::Response;
 use axum::routing::get;
-use desk::forms::{self, Stop, Trouble, Typed};
+use desk::forms::{self, Trouble, Typed};
 use desk::office::Office;
 use desk::views::Speaker;
 use desk::views::blades::cut;
@@ -58,10 +58,9 @@ async fn save(State(app): State<App>, reader: Reader, sent: Sent) -> Result<Resp
         };
         match forms::save_cut(office, blade.id, record.id, typed) {
             Ok(cut) => sent.saved(&after(tool, palm, cut.stem, record.palm.stems)),
-            Err(Stop::Troubles(troubles)) => again(draw(office, &whose, typed, &troubles, false)),
-            Err(Stop::NoPalm | Stop::Ledger(_)) => {
-                could_not(draw(office, &whose, typed, &[], true))
-            }
+            Err(stop) => refused(stop, |troubles, failed| {
+                draw(office, &whose, typed, troubles, failed)
+            }),
         }
     })
     .await

@@ -2,7 +2,7 @@
 
 use super::feeding_page::{View, page_of};
 use super::inspect::palm;
-use super::sent::{Sent, again, could_not};
+use super::sent::{Sent, refused_of};
 use crate::{App, Fault, Reader, address};
 use axum::Router;
 use axum::extract::{Path, Query, State};
@@ -121,9 +121,7 @@ fn answer(
     };
     match done {
         Ok(()) => Ok(sent.saved(&address::palm(&record.palm.tag, "/feeding"))),
-        Err(Stop::Troubles(troubles)) => Ok(again(draw(&troubles, false)?)),
-        Err(Stop::Ledger(_)) => Ok(could_not(draw(&[], true)?)),
-        Err(Stop::NoPalm) => Err(Fault::no_palm(reader, &record.palm.tag)),
+        Err(stop) => refused_of(stop, || Fault::no_palm(reader, &record.palm.tag), draw),
     }
 }
 

@@ -2,7 +2,7 @@
 
 use super::inspect::palm;
 use super::parts::{self, Kind, Sheet};
-use super::sent::{Sent, again, could_not};
+use super::sent::{Sent, refused_of};
 use crate::pages::lines;
 use crate::{App, Fault, Here, Reader, address, page};
 use axum::Router;
@@ -91,12 +91,13 @@ fn answer(
     sent: &Sent,
     done: Result<(), Stop>,
 ) -> Result<Response, Fault> {
-    let draw = |troubles, failed| holds(office, reader, record, &sent.typed, troubles, failed);
+    let draw = |troubles: &[Trouble], failed| {
+        let troubles = troubles.to_vec();
+        Ok(holds(office, reader, record, &sent.typed, troubles, failed))
+    };
     match done {
         Ok(()) => Ok(sent.saved(&address::palm(&record.palm.tag, ""))),
-        Err(Stop::Troubles(troubles)) => Ok(again(draw(troubles, false))),
-        Err(Stop::Ledger(_)) => Ok(could_not(draw(Vec::new(), true))),
-        Err(Stop::NoPalm) => Err(Fault::no_palm(reader, &record.palm.tag)),
+        Err(stop) => refused_of(stop, || Fault::no_palm(reader, &record.palm.tag), draw),
     }
 }
 

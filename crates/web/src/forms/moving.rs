@@ -2,13 +2,13 @@
 
 use super::inspect::palm;
 use super::moving_page::{View, page_of};
-use super::sent::{Sent, again, could_not};
+use super::sent::{Sent, refused_of};
 use crate::{App, Fault, Reader, address};
 use axum::Router;
 use axum::extract::{Path, Query, State};
 use axum::response::Response;
 use axum::routing::get;
-use desk::forms::{self, Stop, Trouble, Typed};
+use desk::forms::{self, Trouble, Typed};
 use desk::office::Office;
 use desk::views::Speaker;
 use desk::views::moved::{self, Asked};
@@ -108,9 +108,7 @@ async fn save(
         };
         match forms::save_move(office, record.id, &sent.typed, whose.measure.units) {
             Ok(()) => Ok(sent.saved(&address::palm(&record.palm.tag, "/move"))),
-            Err(Stop::Troubles(troubles)) => Ok(again(draw(&troubles, false)?)),
-            Err(Stop::Ledger(_)) => Ok(could_not(draw(&[], true)?)),
-            Err(Stop::NoPalm) => Err(Fault::no_palm(&whose, &record.palm.tag)),
+            Err(stop) => refused_of(stop, || Fault::no_palm(&whose, &record.palm.tag), draw),
         }
     })
     .await?

@@ -2,7 +2,7 @@
 
 use super::inspect::palm;
 use super::parts::{Kind, Sheet};
-use super::sent::{Sent, again, could_not};
+use super::sent::{Sent, refused_of};
 use crate::pages::owner::{body, private, style};
 use crate::pages::sheets::{own_address, stays_here};
 use crate::{App, Fault, Here, Reader, address, page};
@@ -11,7 +11,7 @@ use axum::extract::{Path, State};
 use axum::http::HeaderMap;
 use axum::response::{IntoResponse, Response};
 use axum::routing::{get, post};
-use desk::forms::{self, Given, Stop, Trouble, Typed};
+use desk::forms::{self, Given, Trouble, Typed};
 use desk::office::Office;
 use desk::views::Speaker;
 use desk::views::owner::{self, LinkRow};
@@ -80,11 +80,11 @@ async fn give(
                 Ok(private(draw(&shown, &blank, &[], false)?.into_response()))
             }
             Ok(Given::Before) => Ok(draw(&Shown::Before, &blank, &[], false)?.into_response()),
-            Err(Stop::Troubles(troubles)) => {
-                Ok(again(draw(&Shown::Nothing, &sent.typed, &troubles, false)?))
-            }
-            Err(Stop::Ledger(_)) => Ok(could_not(draw(&Shown::Nothing, &sent.typed, &[], true)?)),
-            Err(Stop::NoPalm) => Err(Fault::no_palm(&whose, &tag)),
+            Err(stop) => refused_of(
+                stop,
+                || Fault::no_palm(&whose, &tag),
+                |troubles, failed| draw(&Shown::Nothing, &sent.typed, troubles, failed),
+            ),
         }
     })
     .await?
@@ -114,9 +114,7 @@ async fn revoke(
         };
         match forms::save_revoked(office, record.id, &sent.typed, why) {
             Ok(()) => Ok(sent.saved(&format!("{}#links", address::palm(&tag, "/owner")))),
-            Err(Stop::Troubles(troubles)) => Ok(again(draw(&troubles, false)?)),
-            Err(Stop::Ledger(_)) => Ok(could_not(draw(&[], true)?)),
-            Err(Stop::NoPalm) => Err(Fault::no_palm(&whose, &tag)),
+            Err(stop) => refused_of(stop, || Fault::no_palm(&whose, &tag), draw),
         }
     })
     .await?

@@ -1,13 +1,13 @@
 //! `/prices`: the price list and the keeper's own figures, to see and to set.
 
 use super::parts::{Kind, Sheet};
-use super::sent::{Sent, again, could_not};
+use super::sent::{Sent, refused};
 use crate::{App, Fault, Here, Reader, page};
 use axum::Router;
 use axum::extract::State;
 use axum::response::Response;
 use axum::routing::get;
-use desk::forms::{self, Stop, Trouble, Typed};
+use desk::forms::{self, Trouble, Typed};
 use desk::office::Office;
 use desk::views::Speaker;
 use desk::views::estimating::{FigureRow, figures, price_rows};
@@ -38,8 +38,7 @@ async fn save(State(app): State<App>, reader: Reader, sent: Sent) -> Result<Resp
             |troubles: &[Trouble], failed| draw(office, &whose, &sent.typed, troubles, failed);
         match forms::save_prices(office, &sent.typed) {
             Ok(()) => sent.saved("/prices"),
-            Err(Stop::Troubles(troubles)) => again(draw(&troubles, false)),
-            Err(Stop::Ledger(_) | Stop::NoPalm) => could_not(draw(&[], true)),
+            Err(stop) => refused(stop, draw),
         }
     })
     .await

@@ -1,7 +1,7 @@
 //! `/rounds/plan`: a day is proposed and kept; `/round/{id}`: what happens on a round.
 
 use super::rounds_page::{self, Builder, Under};
-use super::sent::{Sent, again, could_not};
+use super::sent::{Sent, refused, refused_of};
 use crate::{App, Fault, Reader};
 use axum::Router;
 use axum::extract::{Path, Query, State};
@@ -92,8 +92,7 @@ async fn keep(State(app): State<App>, reader: Reader, sent: Sent) -> Result<Resp
         };
         match forms::keep_rounds(office, &sent.typed) {
             Ok(_) => sent.saved("/rounds"),
-            Err(Stop::Troubles(troubles)) => again(draw(&troubles, false)),
-            Err(Stop::Ledger(_) | Stop::NoPalm) => could_not(draw(&[], true)),
+            Err(stop) => refused(stop, draw),
         }
     })
     .await
@@ -201,8 +200,6 @@ fn answer(
         |troubles: &[Trouble], failed| under_way(office, reader, id, &sent.typed, troubles, failed);
     match saved {
         Ok(()) => Ok(sent.saved(to)),
-        Err(Stop::Troubles(troubles)) => Ok(again(draw(&troubles, false)?)),
-        Err(Stop::Ledger(_)) => Ok(could_not(draw(&[], true)?)),
-        Err(Stop::NoPalm) => Err(none(reader)),
+        Err(stop) => refused_of(stop, || none(reader), draw),
     }
 }

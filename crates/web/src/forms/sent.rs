@@ -1,12 +1,12 @@
-//! A form as it arrives, and the three ways to answer it: saved, look again, could not.
+//! A form as it arrives, and the ways to answer it: saved, look again, could not, the palm is gone.
 
-use crate::App;
+use crate::{App, Fault};
 use axum::Json;
 use axum::extract::{Form, FromRequest, Request};
 use axum::http::StatusCode;
 use axum::http::header::ACCEPT;
 use axum::response::{IntoResponse, Redirect, Response};
-use desk::forms::Typed;
+use desk::forms::{Stop, Trouble, Typed};
 use maud::Markup;
 
 /// What was sent, and whether our script sent it (it asks for JSON and goes to the address we name).
@@ -53,4 +53,26 @@ pub fn again(page: Markup) -> Response {
 /// The ledger would not: the form again, with what was typed.
 pub fn could_not(page: Markup) -> Response {
     (StatusCode::SERVICE_UNAVAILABLE, page).into_response()
+}
+
+/// Not saved, where no palm can be gone: the form again, drawn with what is wrong or with the word that the ledger would
+/// not.
+pub fn refused(stop: Stop, draw: impl FnOnce(&[Trouble], bool) -> Markup) -> Response {
+    match stop {
+        Stop::Troubles(troubles) => again(draw(&troubles, false)),
+        Stop::NoPalm | Stop::Ledger(_) => could_not(draw(&[], true)),
+    }
+}
+
+/// The same where the palm, or what the form is about, may be gone: then there is nothing to draw, and `gone` says so.
+pub fn refused_of(
+    stop: Stop,
+    gone: impl FnOnce() -> Fault,
+    draw: impl FnOnce(&[Trouble], bool) -> Result<Markup, Fault>,
+) -> Result<Response, Fault> {
+    match stop {
+        Stop::NoPalm => Err(gone()),
+        Stop::Troubles(troubles) => draw(&troubles, false).map(again),
+        Stop::Ledger(_) => draw(&[], true).map(could_not),
+    }
 }

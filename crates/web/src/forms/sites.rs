@@ -1,6 +1,6 @@
 //! `/sites/new`, `/site/{name}/edit`, `/crews/new`, `/crew/{name}/edit`: sites and crews described.
 
-use super::sent::{Sent, again, could_not};
+use super::sent::{Sent, refused};
 use super::sites_page::{View, crew_form, site_form};
 use crate::pages::sites::{no_crew, no_site};
 use crate::{App, Fault, Reader, address};
@@ -167,8 +167,7 @@ fn answer(
 ) -> Response {
     match saved {
         Ok(name) => sent.saved(&to(&name)),
-        Err(Stop::Troubles(troubles)) => again(draw(&troubles, false)),
-        Err(Stop::NoPalm | Stop::Ledger(_)) => could_not(draw(&[], true)),
+        Err(stop) => refused(stop, draw),
     }
 }
 

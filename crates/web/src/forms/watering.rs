@@ -1,7 +1,7 @@
 //! `/palm/{tag}/water`: a palm's plan of watering, the form that notes one, and what takes one back.
 
 use super::inspect::palm;
-use super::sent::{Sent, again, could_not};
+use super::sent::{Sent, refused_of};
 use super::watering_page::{View, page_of};
 use crate::pages::watering::list_address;
 use crate::{App, Fault, Reader, address};
@@ -111,9 +111,7 @@ fn answer(
             Ok(sent.saved(&list_address(sent.typed.get("back_site"))))
         }
         Ok(()) => Ok(sent.saved(&address::palm(&record.palm.tag, "/water"))),
-        Err(Stop::Troubles(troubles)) => Ok(again(draw(&troubles, false)?)),
-        Err(Stop::Ledger(_)) => Ok(could_not(draw(&[], true)?)),
-        Err(Stop::NoPalm) => Err(Fault::no_palm(reader, &record.palm.tag)),
+        Err(stop) => refused_of(stop, || Fault::no_palm(reader, &record.palm.tag), draw),
     }
 }
 

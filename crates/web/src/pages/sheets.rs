@@ -42,6 +42,13 @@ struct Asked {
     paper: String,
 }
 
+/// On which paper; empty: what is usual.
+#[derive(Deserialize, Default)]
+#[serde(default)]
+struct On {
+    paper: String,
+}
+
 async fn labels(
     State(app): State<App>,
     reader: Reader,

@@ -1,14 +1,12 @@
 //! Tending, owner links, sites, crews, prices, weather and rounds.
 
 use super::{Check, Kind, MOST_FRONDS, Note, date, refuse};
-use crate::timetable::{day_of_year, overlap, write_hours};
+use crate::timetable::{DAY, day_of_year, overlap, write_hours};
 use model::{
     Arg, Body, Closed, CrewWords, Finding, Hours, Metres, Move, NoFeeding, Position, Prices,
     RoundNote, RoundPlan, RoundStep, Site, Tending, WeatherDay,
 };
 
-/// Seconds of a day.
-const DAY: u32 = 86_400;
 /// Nothing on a round takes longer, minutes (a day).
 const LONGEST_STOP: f64 = 1440.0;
 /// Highest voltage to ground of a line in service, kV (765 kV and 1,200 kV between phases are the highest built).

@@ -4,7 +4,7 @@ use super::super::said::{Said, Speaker};
 use super::super::standing::Standings;
 use super::map::{MapView, map};
 use super::{hour, minutes, task, way};
-use crate::day_rounds::{self, Proposal, Proposed, replaced};
+use crate::day_rounds::{self, Proposal, Proposed, has_lift, replaced};
 use crate::office::Office;
 use model::PalmId;
 use model::state::State;
@@ -117,9 +117,7 @@ pub fn builder(speaker: &Speaker, office: &Office, standings: &Standings) -> Bui
                 name: crew.name.clone(),
                 remark: match crew.from {
                     None => speaker.say("plan-crew-no-start"),
-                    Some(_) if crew.skills.iter().chain(&crew.kit).any(|w| w == "lift") => {
-                        speaker.say("plan-crew-lift")
-                    }
+                    Some(_) if has_lift(crew) => speaker.say("plan-crew-lift"),
                     Some(_) => String::new(),
                 },
             })

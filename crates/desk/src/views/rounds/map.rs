@@ -1,10 +1,10 @@
 //! The map of a proposal: sites and crews where they are, lines as the crow flies.
 
+use super::super::plane::{path, plane};
 use super::super::said::Speaker;
 use crate::day_rounds::{Proposal, Proposed};
 use crate::office::Office;
-use model::{Metres, Position, math};
-use rounds::travel::EARTH_RADIUS_M;
+use model::{Metres, Position};
 use std::collections::BTreeMap;
 
 /// Width and height of the drawing, and the room left for names at its edges.
@@ -132,32 +132,25 @@ impl Plane {
             lat: f64::midpoint(south, north),
             lon: f64::midpoint(west, east),
         };
-        let mut plane = Plane {
+        let corner = plane(
             middle,
-            metres: 1.0,
-            centre: (0.0, 0.0),
-        };
-        let corner = plane.metres_of(Position {
-            lat: north,
-            lon: east,
-        });
+            Position {
+                lat: north,
+                lon: east,
+            },
+        );
         let (wide, high) = ((2.0 * corner.0).max(LEAST), (2.0 * corner.1).max(LEAST));
-        plane.metres = (wide / (WIDTH - 2.0 * EDGE)).max(high / (HEIGHT - 2.0 * EDGE));
-        plane.centre = (WIDTH / 2.0, HEIGHT / 2.0);
-        first.lat.is_finite().then_some(plane)
-    }
-
-    fn metres_of(&self, at: Position) -> (f64, f64) {
-        let turn = |degrees: f64| degrees.to_radians() * EARTH_RADIUS_M;
-        let shrink = math::cos(self.middle.lat.to_radians());
-        (
-            turn(at.lon - self.middle.lon) * shrink,
-            turn(at.lat - self.middle.lat),
-        )
+        let metres = (wide / (WIDTH - 2.0 * EDGE)).max(high / (HEIGHT - 2.0 * EDGE));
+        let centre = (WIDTH / 2.0, HEIGHT / 2.0);
+        first.lat.is_finite().then_some(Plane {
+            middle,
+            metres,
+            centre,
+        })
     }
 
     fn point(&self, at: Position) -> (f64, f64) {
-        let (east, north) = self.metres_of(at);
+        let (east, north) = plane(self.middle, at);
         let round = |x: f64| (x * 10.0).round() / 10.0;
         (
             round(self.centre.0 + east / self.metres),
@@ -168,12 +161,7 @@ impl Plane {
     fn path(&self, office: &Office, round: &Proposed) -> String {
         let between = visited(office, round).into_iter().map(|(_, at)| at);
         let stations = std::iter::once(round.from).chain(between).chain([round.to]);
-        let mut path = String::new();
-        for (i, at) in stations.enumerate() {
-            let (x, y) = self.point(at);
-            path.push_str(&format!("{}{x} {y}", if i == 0 { 'M' } else { 'L' }));
-        }
-        path
+        path(stations.map(|at| self.point(at)))
     }
 
     /// A round length of about a fifth of the drawing, in metres, and its words.

@@ -9,7 +9,6 @@ use crate::blades::{Leg, jobs};
 use crate::clock;
 use crate::judging;
 use crate::office::Office;
-use care::Grounds;
 use model::state::{Outcome, RoundRecord};
 use model::{EntryId, Moment, PalmId, PalmRecord, Position, RoundStop};
 
@@ -178,15 +177,8 @@ pub fn plans(speaker: &Speaker, office: &Office, palm: PalmId) -> Vec<CuttingVie
         return Vec::new();
     };
     let judged = judging::in_brief(office, record, &reading);
-    let grounds = Grounds::default();
-    let plan = |stem: u16| {
-        let at = StemToday::of(office, record, &reading, &judged, stem, None, grounds)?;
-        Some(cutting::view(speaker, &care::cut_plan(&at.case())))
-    };
-    reading
-        .stems
-        .iter()
-        .filter_map(|(stem, _)| plan(*stem))
+    StemToday::each(office, record, &reading, &judged)
+        .map(|at| cutting::view(speaker, &care::cut_plan(&at.case())))
         .collect()
 }
 

@@ -9,7 +9,7 @@ use super::round::cleaning_points;
 use super::{hour, when};
 use crate::judging;
 use crate::office::Office;
-use care::{CutPlan, Grounds};
+use care::CutPlan;
 use crown::Cut;
 use model::{EntryId, PalmRecord, RoundStop};
 
@@ -155,15 +155,12 @@ impl CrewSheet {
             return;
         };
         let judged = judging::in_brief(office, record, &reading);
-        let grounds = Grounds::default();
-        for (stem, _) in &reading.stems {
-            let at = StemToday::of(office, record, &reading, &judged, *stem, None, grounds);
-            let Some(at) = at else { continue };
+        for at in StemToday::each(office, record, &reading, &judged) {
             let plan = care::cut_plan(&at.case());
             let view = cutting::view(speaker, &plan);
             // a stem on which nothing is done needs no card, one that is held does
             if view.any || !view.holds.is_empty() {
-                let several = (reading.stems.len() > 1).then_some(*stem);
+                let several = (reading.stems.len() > 1).then_some(plan.stem);
                 self.cards
                     .push(card(speaker, n, record, several, &at, &plan, &view, clean));
             }

@@ -1,10 +1,10 @@
 //! The map of a walk, from the positions of the palms alone: north up, a line in the order of the stops, a shape for each
 //! class. All lengths in units of the drawing.
 
+use crate::views::plane::{path, plane};
 use crate::views::said::Speaker;
 use crate::walk::SiteWalk;
-use model::{Metres, Position, math};
-use rounds::travel::EARTH_RADIUS_M;
+use model::{Metres, Position};
 
 /// Width of the drawing; its height follows the grounds.
 pub const WIDTH: f64 = 720.0;
@@ -49,14 +49,6 @@ pub struct Mark {
     pub clean: bool,
 }
 
-/// East and north of a middle on a plane that touches the earth there, metres: good to a millimetre over grounds of a few
-/// hundred metres.
-fn plane(middle: Position, at: Position) -> (f64, f64) {
-    let east = (at.lon - middle.lon).to_radians() * math::cos(middle.lat.to_radians());
-    let north = (at.lat - middle.lat).to_radians();
-    (east * EARTH_RADIUS_M, north * EARTH_RADIUS_M)
-}
-
 /// Draws a walk; `None` where fewer than two places are known.
 pub fn map(speaker: &Speaker, walk: &SiteWalk) -> Option<Map> {
     let placed: Vec<(usize, Position)> = walk
@@ -85,7 +77,7 @@ pub fn map(speaker: &Speaker, walk: &SiteWalk) -> Option<Map> {
     };
     Some(Map {
         size: (WIDTH as i32, paper.height as i32),
-        line: path(gate.iter().chain(palms)),
+        line: path(gate.iter().chain(palms).copied()),
         gate: gate.first().copied(),
         marks: placed.iter().zip(palms).map(mark).collect(),
         bar: paper.bar(speaker),
@@ -96,14 +88,6 @@ pub fn map(speaker: &Speaker, walk: &SiteWalk) -> Option<Map> {
 fn numbered(i: usize, of: usize) -> bool {
     let every = of.div_ceil(NUMBERED).max(1);
     i.is_multiple_of(every) || i + 1 == of
-}
-
-fn path<'a>(spots: impl Iterator<Item = &'a (i32, i32)>) -> String {
-    let mut line = String::new();
-    for (n, (x, y)) in spots.enumerate() {
-        line.push_str(&format!("{}{x} {y}", if n == 0 { "M" } else { "L" }));
-    }
-    line
 }
 
 /// How grounds lie on the paper.

@@ -1,6 +1,6 @@
 //! `/quote.pdf`: the quote of an estimate; asked as `/estimate` is.
 
-use super::print;
+use super::{On, print};
 use crate::pages::estimate::Asked;
 use crate::{App, Fault, Reader};
 use axum::extract::{Query, State};
@@ -8,24 +8,17 @@ use axum::response::Response;
 use axum::{Router, routing::get};
 use desk::estimating;
 use model::{Finding, Severity};
-use serde::Deserialize;
 
 /// `/quote.pdf`.
 pub fn router() -> Router<App> {
     Router::new().route("/quote.pdf", get(show))
 }
 
-#[derive(Deserialize, Default)]
-#[serde(default)]
-struct Print {
-    paper: String,
-}
-
 async fn show(
     State(app): State<App>,
     reader: Reader,
     Query(asked): Query<Asked>,
-    Query(how): Query<Print>,
+    Query(how): Query<On>,
 ) -> Result<Response, Fault> {
     let (question, standings) = (asked.ask(), app.standings.clone());
     print(&app, &reader, &how.paper, "quote", move |office, leaf| {

@@ -1,6 +1,6 @@
 //! `/round/{id}/sheet.pdf`: the crew sheet of a round.
 
-use super::{own_address, print};
+use super::{On, own_address, print};
 use crate::{App, Fault, Reader};
 use axum::extract::{Path, Query, State};
 use axum::http::HeaderMap;
@@ -9,17 +9,10 @@ use axum::{Router, routing::get};
 use desk::forms;
 use desk::views::{Speaker, rounds};
 use model::{Finding, Severity};
-use serde::Deserialize;
 
 /// `/round/{id}/sheet.pdf`.
 pub fn router() -> Router<App> {
     Router::new().route("/round/{id}/sheet.pdf", get(show))
-}
-
-#[derive(Deserialize, Default)]
-#[serde(default)]
-struct Print {
-    paper: String,
 }
 
 async fn show(
@@ -27,7 +20,7 @@ async fn show(
     reader: Reader,
     headers: HeaderMap,
     Path(id): Path<String>,
-    Query(how): Query<Print>,
+    Query(how): Query<On>,
 ) -> Result<Response, Fault> {
     let base = own_address(&headers);
     print(&app, &reader, &how.paper, "round", move |office, leaf| {
