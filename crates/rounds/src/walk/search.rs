@@ -1,8 +1,8 @@
 //! A short way through classes of many palms: nearest palm first, made better by turning stretches round (2-opt) and moving
-//! stretches of up to three palms (Or-opt) among near neighbours, then again and again shaken in one spot and mended. A way
-//! that is a little longer is kept, too, ever less of it towards the end; the best one is the answer. Every class stays a
-//! stretch of its own, and the steps between classes count as the others do. The same at every run: the shakes come from a
-//! fixed sequence.
+//! stretches of up to three palms (Or-opt) among near neighbours, then again and again shaken and mended: in one spot,
+//! or by turning whole classes round, as classes side by side may have to turn together. A way that is a little longer is
+//! kept, too, ever less of it towards the end; the best one is the answer. Every class stays a stretch of its own, and the
+//! steps between classes count as the others do. The same at every run: the shakes come from a fixed sequence.
 
 use super::field::Field;
 
@@ -18,6 +18,8 @@ const MOST_WORK: usize = 8_000_000;
 const WINDOW: usize = 30;
 /// A way that is longer by so many mean steps is kept at first.
 const SLACK_STEPS: f64 = 3.0;
+/// One shake of so many turns whole classes round.
+const TURNS: usize = 8;
 /// A gain below this is none, metres: sums of lengths are only so fine.
 const LEAST_GAIN: f64 = 1e-7;
 
@@ -275,7 +277,12 @@ impl<'a> Path<'a> {
         // what may be lost at first, in mean steps; less where there is little time to win it back
         let slack = SLACK_STEPS * here.0 * rounds as f64 / (SHAKES_A_PALM * palms * palms) as f64;
         for round in 0..rounds {
-            if !self.shake(&mut lots) {
+            // now and then whole classes side by side, which may have to turn together
+            let shaken = match lots.below(TURNS) {
+                0 => self.turn_classes(&mut lots),
+                _ => self.shake(&mut lots),
+            };
+            if !shaken {
                 continue;
             }
             touched.append(&mut self.touched);
@@ -296,6 +303,23 @@ impl<'a> Path<'a> {
         }
         self.order = best.1;
         self.number(1, palms);
+    }
+
+    /// Turns each class of a run of classes round in its place, and shakes one spot of the run.
+    fn turn_classes(&mut self, lots: &mut Lots) -> bool {
+        let count = self.classes.len();
+        if count == 1 {
+            return self.shake(lots);
+        }
+        let (one, other) = (lots.below(count), lots.below(count));
+        for class in one.min(other)..=one.max(other) {
+            let Class { low, high } = self.classes[class];
+            self.touch(&[low - 1, low, high, high + 1]);
+            self.order[low..=high].reverse();
+            self.number(low, high);
+        }
+        self.shake(lots);
+        true
     }
 
     /// Swaps two stretches that lie side by side within a class: a change that neither turning nor moving makes in one go.
