@@ -7,6 +7,7 @@ mod gather;
 pub mod money;
 mod times;
 
+pub(crate) use gather::{at_palm, reach};
 pub use money::{Charge, PRICES, Price, PriceList};
 
 use crate::office::Office;

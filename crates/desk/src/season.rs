@@ -1,7 +1,8 @@
 //! When to come back: the visits of every site over a season, from the windows of its palms.
 //!
-//! Windows come from the standings ([`crate::views::standing`]), closed days from the site, prices from the price list; the
-//! choice is made by [`rounds::season`]. `docs/season.md` has the exact meaning. Nothing is recorded here.
+//! Windows come from the standings ([`crate::views::standing`]), closed days from the site, minutes, debris and prices
+//! from the estimate ([`crate::estimating`]); the choice is made by [`rounds::season`]. `docs/season.md` has the exact
+//! meaning. Nothing is recorded here.
 
 pub mod feed;
 mod gather;
@@ -15,8 +16,6 @@ pub use rounds::season::Effort;
 use rounds::season::{self, Answers, Kind, Plan, Season};
 use std::collections::BTreeMap;
 use std::sync::{Arc, Mutex, PoisonError};
-
-pub use gather::{FROND_M3, STALKS_MIN, UNSURE_DAYS};
 
 /// Shortest and longest season, weeks.
 pub const WEEKS: (usize, usize) = (26, 52);
@@ -117,9 +116,10 @@ pub fn sites(office: &Office, standings: &Standings, ask: &Ask) -> Vec<SiteSeaso
             by_site.entry(&record.palm.site).or_default().push(record);
         }
     }
+    let outlay = gather::Outlay::of(office);
     let mut out: Vec<SiteSeason> = by_site
         .into_par_iter()
-        .map(|(site, palms)| gather::site(office, standings, site, &palms, ask))
+        .map(|(site, palms)| gather::site(office, standings, &outlay, site, &palms, ask))
         .collect();
     out.sort_by_key(|s| (s.site.is_empty(), s.site.clone()));
     out

@@ -6,13 +6,14 @@ use desk::measure::{Measure, Units};
 use desk::office::{Note, Office};
 use desk::season::feed::{Parts, feed};
 use desk::season::prices::SeasonPrices;
-use desk::season::{Ask, Seasons, SiteSeason, sites};
+use desk::season::{Ask, Effort, Seasons, SiteSeason, sites};
 use desk::views::Speaker;
 use desk::views::season::{Mark, view};
 use desk::views::standing::Standings;
 use desk::words::{Lang, Words};
 use desk::world::World;
 use model::{Body, Closed, EntryId, RoundPlan, RoundStop, Site};
+use rounds::season::Plan;
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 use testkit::{Book, InspectionWith, PalmWith, day, inspection, noon, palm};
@@ -161,7 +162,7 @@ fn the_page_shows_what_a_visit_more_or_fewer_does() {
     let grounds = Grounds::new();
     for lang in Lang::ALL {
         let sites = grounds.sites();
-        let prices = SeasonPrices::of(None);
+        let prices = SeasonPrices::of(&grounds.office.state());
         let all = view(&speaker(lang), &sites, &prices, 52, None);
         assert_eq!(all.grid.rows.len(), 2);
         assert!(all.grid.rows.iter().all(|row| row.cells.len() == 52));
@@ -177,10 +178,14 @@ fn the_page_shows_what_a_visit_more_or_fewer_does() {
             .iter()
             .find(|o| o.key == "fewer")
             .unwrap();
-        assert!(
-            !fewer.late.is_empty(),
-            "a visit fewer costs nobody anything"
-        );
+        // the best plan is proven, so that a visit fewer costs palms days, or the purse
+        let plan = sites[0].what_if(Effort(120)).fewer.unwrap();
+        let cost = |plan: &Plan| (plan.days_late, plan.weighed);
+        assert!(cost(&plan) > cost(&sites[0].best), "{plan:?}");
+        assert_eq!(fewer.late.len(), plan.late.len());
+        let stalks = plan.stalks_left.len() > sites[0].best.stalks_left.len();
+        let said = ["Stalks of", "Se quedan los racimos"];
+        assert_eq!(said.iter().any(|words| fewer.palms.contains(words)), stalks);
         assert_eq!(one.grid.rows.len(), sites[0].palms.len());
     }
 }

@@ -106,7 +106,7 @@ pub fn run(options: Options, talk: &Talk) -> anyhow::Result<Outcome> {
     for site in &found {
         talk.object(&feed::json(site))?;
     }
-    let prices = SeasonPrices::of(office.state().work.prices.as_ref());
+    let prices = SeasonPrices::of(&office.state());
     let view = view(&speaker, &found, &prices, ask.weeks, ask.site.as_deref());
     talk.say(true, &view.summary)?;
     for site in &view.sites {

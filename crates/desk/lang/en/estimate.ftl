@@ -117,6 +117,7 @@ estimate-per-min-m3 = min a m³
 estimate-per-min-100m = min for 100 m
 estimate-per-times = times
 estimate-per-share-m = share a metre
+estimate-per-pieces = pieces
 estimate-per-people = people
 estimate-per-log = (logarithm)
 estimate-per-visits = visits

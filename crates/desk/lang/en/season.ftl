@@ -122,7 +122,7 @@ season-fewer = One visit fewer: { $n }
 season-more = One visit more: { $n }
 season-fewer-palms = { $missed ->
     [0] { $days ->
-        [0] No window more is missed and nobody is later; more may hang when the storms come, or stalks stay on.
+        [0] No window more is missed and nobody is later; more may hang when the storms come.
         [one] No window more is missed, but palms are { $days } day later in all.
        *[other] No window more is missed, but palms are { $days } days later in all.
     }
@@ -136,6 +136,10 @@ season-more-palms = { $missed ->
        *[other] Palms wait { $waiting } days less in open windows, all together.
     }
    *[other] { $missed } windows more are missed; { $days } days later, { $waiting } days less waiting.
+}
+season-more-stalks-left = { $n ->
+    [one] Stalks of { $n } palm more stay on.
+   *[other] Stalks of { $n } palms more stay on.
 }
 season-purse = { $more ->
     [0] Saves { $sum }.

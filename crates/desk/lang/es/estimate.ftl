@@ -117,6 +117,7 @@ estimate-per-min-m3 = min por m³
 estimate-per-min-100m = min por 100 m
 estimate-per-times = veces
 estimate-per-share-m = parte por metro
+estimate-per-pieces = piezas
 estimate-per-people = personas
 estimate-per-log = (logaritmo)
 estimate-per-visits = visitas

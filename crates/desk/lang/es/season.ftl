@@ -122,7 +122,7 @@ season-fewer = Una visita menos: { $n }
 season-more = Una visita más: { $n }
 season-fewer-palms = { $missed ->
     [0] { $days ->
-        [0] No se pierde ningún plazo más y nadie va más tarde; quizá cuelgue más cuando lleguen las tormentas, o se queden racimos.
+        [0] No se pierde ningún plazo más y nadie va más tarde; quizá cuelgue más cuando lleguen las tormentas.
         [one] No se pierde ningún plazo más, pero las palmeras van { $days } día más tarde en total.
        *[other] No se pierde ningún plazo más, pero las palmeras van { $days } días más tarde en total.
     }
@@ -136,6 +136,10 @@ season-more-palms = { $missed ->
        *[other] Las palmeras esperan { $waiting } días menos con el plazo abierto, en total.
     }
    *[other] Se pierden { $missed } plazos más; { $days } días más tarde, { $waiting } días menos de espera.
+}
+season-more-stalks-left = { $n ->
+    [one] Se quedan los racimos de { $n } palmera más.
+   *[other] Se quedan los racimos de { $n } palmeras más.
 }
 season-purse = { $more ->
     [0] Ahorra { $sum }.

@@ -2,14 +2,13 @@
 
 use super::crews::{Crew, has_begun};
 use super::{Ask, Left, MOST_PALMS, Scope, refuse};
-use crate::estimating::told_figures;
+use crate::estimating::{at_palm, figures_of, reach};
 use crate::health::health_of;
 use crate::moved;
 use crate::office::Office;
 use crate::views::standing::{Standing, Standings};
-use care::reach::HAND_REACH;
 use crown::Cut;
-use model::{Arg, Day, Finding, Hours, PalmId, PalmRecord, Position, Severity, Site, Species};
+use model::{Arg, Day, Finding, Hours, PalmId, PalmRecord, Position, Severity, Site};
 use rayon::prelude::*;
 use rounds::estimate::{self, Figures, Reach, Task};
 use rounds::route::Window;
@@ -72,12 +71,19 @@ pub fn work(
     remarks: &mut Vec<Finding>,
 ) -> Result<Work, Vec<Finding>> {
     let records = asked(office, ask, crews)?;
+    // of several crews nobody knows yet who goes where: they are reckoned at the pace they have in common
+    let only = match crews {
+        [crew] => Some(&crew.name),
+        _ => None,
+    };
+    let state = office.state();
     let wanted = Wanted {
         day: ask.day,
         always: matches!(ask.scope, Scope::Palms(_)),
         looks: looks_due(office, ask.day),
-        figures: told_figures(&office.state()),
-        spare_blade: office.state().serving().count() > 1,
+        figures: figures_of(office, only.map_or("", |name| name)),
+        spare_blade: state.serving().count() > 1,
+        people: only.and_then(|name| state.work.crews.get(name)?.people),
     };
     let visits: Vec<Visit> = records
         .par_iter()
@@ -98,7 +104,7 @@ pub fn work(
                 .with("most", Arg::Count(MOST_PALMS as i64)),
         ]);
     }
-    remarks.push(Finding::new("round-remark-minutes", Severity::Info));
+    remarks.push(wanted.minutes_remark(only));
     let mut work = Work {
         visits,
         places: Vec::new(),
@@ -113,7 +119,6 @@ pub fn work(
             .or_default()
             .push(i);
     }
-    let state = office.state();
     for (site, visits) in by_site {
         work.site(&site, state.work.sites.get(&site), visits, ask.day);
     }
@@ -181,9 +186,21 @@ struct Wanted {
     figures: Figures,
     /// While one blade soaks there is another.
     spare_blade: bool,
+    /// People of the crew, where one crew is asked for and has said.
+    people: Option<u32>,
 }
 
 impl Wanted {
+    /// On what the minutes rest.
+    fn minutes_remark(&self, only: Option<&String>) -> Finding {
+        match (self.figures.pace(), only) {
+            (None, _) => Finding::new("round-remark-minutes", Severity::Info),
+            (Some(_), None) => Finding::new("round-remark-minutes-all", Severity::Info),
+            (Some(_), Some(crew)) => Finding::new("round-remark-minutes-crew", Severity::Info)
+                .with("crew", Arg::Text(crew.clone())),
+        }
+    }
+
     /// What is to be done at a palm; nothing where it is not due, unless it was asked for by name.
     fn visit(
         &self,
@@ -204,14 +221,14 @@ impl Wanted {
         if !(cut || look) {
             return None;
         }
-        let lift = cut && standing.lift;
+        let from = reach(record, standing.lift);
         let tasks = [(Task::Look, look), (Task::Cut, cut)];
         let tasks: Vec<Task> = tasks.into_iter().filter(|t| t.1).map(|t| t.0).collect();
-        let visit = estimate::visit(&self.figures, &self.work(office, record, off, lift, &tasks));
+        let visit = estimate::visit(&self.figures, &self.work(record, off, from, &tasks));
         Some(Visit {
             record: record.clone(),
             health: health_of(record, Some(standing), office.today()),
-            lift,
+            lift: cut && from == Reach::Lift,
             tasks: words(&tasks),
             minutes: visit.minutes.mid,
             litres: (visit.debris_m3.mid * 1000.0).round() as i64,
@@ -219,35 +236,16 @@ impl Wanted {
         })
     }
 
-    fn work(
-        &self,
-        office: &Office,
-        record: &PalmRecord,
-        off: Cut,
-        lift: bool,
-        tasks: &[Task],
-    ) -> estimate::Work {
-        let height = record.palm.trunk_height;
-        let reach = match (lift, height) {
-            (true, _) => Reach::Lift,
-            (false, Some(height)) if height > HAND_REACH => Reach::Pole,
-            (false, _) => Reach::Hand,
-        };
+    fn work(&self, record: &PalmRecord, off: Cut, from: Reach, tasks: &[Task]) -> estimate::Work {
         let cuts = tasks.contains(&Task::Cut);
-        let species = office.species(&record.palm);
         estimate::Work {
             tasks: tasks.to_vec(),
             dead: if cuts { off.brown } else { 0 },
             green: if cuts { off.live() } else { 0 },
-            from: reach,
-            height_m: height.map(|height| height.0),
-            frond_m: species
-                .and_then(|s| Species::known(&s.leaf_length))
-                .map(|m| m.0),
-            clean: cuts,
+            from,
             spare_blade: self.spare_blade,
-            haul: cuts,
-            ..estimate::Work::default()
+            people: self.people,
+            ..at_palm(record)
         }
     }
 }

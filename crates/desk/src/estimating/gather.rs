@@ -89,7 +89,7 @@ fn why_not(standing: &Standing) -> Option<Finding> {
 }
 
 /// What a cut at a palm is like, whatever comes off.
-pub(super) fn at_palm(record: &PalmRecord) -> Work {
+pub(crate) fn at_palm(record: &PalmRecord) -> Work {
     let species = species(record);
     let armed = species
         .and_then(|s| s.armature.as_ref())
@@ -108,7 +108,7 @@ pub(super) fn at_palm(record: &PalmRecord) -> Work {
 }
 
 /// From where a palm is cut: by its height, where no cut plan asks for a lift; a palm of unknown height as if by pole.
-fn reach(record: &PalmRecord, lift: bool) -> Reach {
+pub(crate) fn reach(record: &PalmRecord, lift: bool) -> Reach {
     match record.palm.trunk_height {
         _ if lift => Reach::Lift,
         None => Reach::Pole,

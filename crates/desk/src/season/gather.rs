@@ -2,31 +2,57 @@
 
 use super::prices::SeasonPrices;
 use super::{Ask, Left, MOST_PALMS, PalmSeason, SiteSeason, WEEKS};
+use crate::estimating::{at_palm, figures_of, reach};
 use crate::office::Office;
 use crate::views::standing::{Standing, Standings};
 use crown::{DueWindow, Rhythm};
 use model::{Arg, Day, Finding, PalmRecord, Position, Severity};
 use rayon::prelude::*;
+use rounds::estimate::{Figures, Reach, Work, visit};
 use rounds::season::{Kind, Need, Plan, Season, Tariff, Weeks, best, weeks};
 use std::sync::Arc;
 
-/// Minutes a frond, from the ground and from a lift (assumed).
-const FROND_MIN: [f64; 2] = [1.5, 2.5];
-/// Minutes at a palm before the first cut: cordon, tools, cleaning the blade, and with a lift its footing (assumed).
-const PALM_MIN: [f64; 2] = [5.0, 12.0];
-/// Loose debris of a frond, cubic metres (assumed; no figure for palm fronds was found).
-pub const FROND_M3: f64 = 0.05;
-/// Minutes for the stalks of a palm beside other work there (assumed).
-pub const STALKS_MIN: f64 = 8.0;
 /// Where the limit may be passed before a visit is worth it the window is left open for so many days (assumed).
-pub const UNSURE_DAYS: i32 = 27;
+const UNSURE_DAYS: i32 = 27;
 /// Days after the last month of bloom in which stalks still come off (assumed).
 const AFTER_BLOOM: i32 = 28;
+
+/// What work takes and costs, the same on all sites.
+pub struct Outlay {
+    figures: Figures,
+    spare_blade: bool,
+    tariff: Tariff,
+}
+
+impl Outlay {
+    /// From the tables, the keeper's figures and prices, and the pace of all crews.
+    pub fn of(office: &Office) -> Outlay {
+        let state = office.state();
+        Outlay {
+            figures: figures_of(office, ""),
+            spare_blade: state.serving().count() > 1,
+            tariff: SeasonPrices::of(&state).tariff,
+        }
+    }
+
+    /// Minutes at a palm and loose debris, as a rule.
+    fn at(&self, work: Work) -> (f64, f64) {
+        let visit = visit(
+            &self.figures,
+            &Work {
+                spare_blade: self.spare_blade,
+                ..work
+            },
+        );
+        (visit.minutes.mid, visit.debris_m3.mid)
+    }
+}
 
 /// Plans one site.
 pub fn site(
     office: &Office,
     standings: &Standings,
+    outlay: &Outlay,
     name: &str,
     palms: &[&Arc<PalmRecord>],
     ask: &Ask,
@@ -37,7 +63,6 @@ pub fn site(
     let shut = described.as_ref().map_or(&[][..], |site| &site.closed);
     let closed = |day: Day| shut.iter().any(|c| (c.first..=c.last).contains(&day));
     let weeks = weeks(office.today().plus(1), count, closed);
-    let tariff = SeasonPrices::of(state.work.prices.as_ref()).tariff;
     let gate = described.as_ref().and_then(|site| site.gate);
     let at = gate.or_else(|| palms.iter().find_map(|record| record.palm.position));
     let mut out = SiteSeason {
@@ -50,13 +75,18 @@ pub fn site(
             storm: at.and_then(|at| storm_opens(at, office.today(), weeks.end)),
             weeks,
             needs: Vec::new(),
-            tariff,
+            tariff: outlay.tariff.clone(),
         },
         described,
     };
     let seen: Vec<(&Arc<PalmRecord>, Wish)> = palms
         .par_iter()
-        .map(|record| (*record, wish(office, standings, record, &out.season)))
+        .map(|record| {
+            (
+                *record,
+                wish(office, standings, outlay, record, &out.season),
+            )
+        })
         .collect();
     out.add(seen);
     out.best = best(&out.season, ask.effort);
@@ -117,7 +147,13 @@ impl SiteSeason {
     }
 }
 
-fn wish(office: &Office, standings: &Standings, record: &Arc<PalmRecord>, season: &Season) -> Wish {
+fn wish(
+    office: &Office,
+    standings: &Standings,
+    outlay: &Outlay,
+    record: &Arc<PalmRecord>,
+    season: &Season,
+) -> Wish {
     let standing = standings.get(office, record);
     let Some((standing, rhythm)) = standing
         .as_ref()
@@ -140,23 +176,39 @@ fn wish(office: &Office, standings: &Standings, record: &Arc<PalmRecord>, season
     if now.earliest.is_none_or(|day| day >= season.weeks.end) {
         return Wish::Nothing;
     }
-    let lift = standing.high;
+    let from = reach(record, standing.high);
+    let lift = from == Reach::Lift;
+    let bare = Work {
+        from,
+        ..at_palm(record)
+    };
+    let (minutes, _) = outlay.at(bare.clone());
+    let (with_one, m3_each) = outlay.at(Work {
+        dead: 1,
+        ..bare.clone()
+    });
     let fronds = Need {
         now,
         not_before,
         after: after(rhythm, &season.weeks),
         hanging: hanging(rhythm, &season.weeks),
-        minutes: PALM_MIN[usize::from(lift)],
-        minutes_each: FROND_MIN[usize::from(lift)],
-        m3_each: FROND_M3,
+        minutes,
+        minutes_each: with_one - minutes,
+        m3_each,
         ..blank(Kind::Fronds, lift)
     };
-    let stalks = bloom(record, office.today(), season.weeks.end).map(|now| Need {
-        now,
-        not_before,
-        minutes: STALKS_MIN,
-        missed: missed(&season.tariff, lift),
-        ..blank(Kind::Stalks, lift)
+    let stalks = bloom(record, office.today(), season.weeks.end).map(|now| {
+        let (with_stalks, _) = outlay.at(Work {
+            stalks: outlay.figures.mid("stalks-palm").round() as u32,
+            ..bare
+        });
+        Need {
+            now,
+            not_before,
+            minutes: with_stalks - minutes,
+            missed: missed(&season.tariff, with_stalks),
+            ..blank(Kind::Stalks, lift)
+        }
     });
     Wish::Needs {
         fronds: Box::new(fronds),
@@ -259,9 +311,8 @@ fn bloom(record: &PalmRecord, today: Day, end: Day) -> Option<DueWindow> {
     })
 }
 
-/// What stalks left on cost: setting up at the palm once more, and a tenth of a trip (assumed).
-fn missed(tariff: &Tariff, lift: bool) -> i64 {
-    let minutes = PALM_MIN[usize::from(lift)] + STALKS_MIN;
+/// What stalks left on cost: coming to the palm for them alone, and a tenth of a trip (assumed).
+fn missed(tariff: &Tariff, minutes: f64) -> i64 {
     (minutes / 60.0 * tariff.crew_hour as f64).round() as i64 + tariff.trip / 10
 }
 

@@ -3,6 +3,7 @@
 use super::said::Speaker;
 use crate::season::prices::SeasonPrices;
 use crate::season::{PalmSeason, SiteSeason, WEEKS};
+use crate::views::estimating::money;
 use model::Day;
 use rounds::season::{Effort, Plan, Visit, Why};
 
@@ -185,7 +186,7 @@ pub fn view(
         ("sites", (sites.len() as i64).into()),
         ("weeks", (weeks as i64).into()),
         ("late", (late as i64).into()),
-        ("money", prices.write(money).into()),
+        ("money", cash(speaker, prices, money).into()),
     ];
     let assumed: Vec<String> = prices
         .assumed
@@ -387,14 +388,19 @@ fn closed(speaker: &Speaker, site: &SiteSeason) -> Vec<String> {
         .collect()
 }
 
+/// A sum of the planner in words.
+fn cash(speaker: &Speaker, prices: &SeasonPrices, sum: i64) -> String {
+    money(speaker, &prices.list, prices.amount(sum))
+}
+
 fn cost(speaker: &Speaker, plan: &Plan, prices: &SeasonPrices) -> String {
     let money = plan.money;
     let args = [
-        ("total", prices.write(money.total()).into()),
-        ("trips", prices.write(money.trips).into()),
-        ("lift", prices.write(money.lift).into()),
-        ("crew", prices.write(money.crew).into()),
-        ("debris", prices.write(money.debris).into()),
+        ("total", cash(speaker, prices, money.total()).into()),
+        ("trips", cash(speaker, prices, money.trips).into()),
+        ("lift", cash(speaker, prices, money.lift).into()),
+        ("crew", cash(speaker, prices, money.crew).into()),
+        ("debris", cash(speaker, prices, money.debris).into()),
     ];
     speaker.text("season-cost", &args)
 }
@@ -418,7 +424,10 @@ fn proof(speaker: &Speaker, plan: &Plan, prices: &SeasonPrices) -> String {
         sum + (v.days - 1) * prices.tariff.trip + (v.lift_days - 1).max(0) * prices.tariff.lift_day
     });
     let gap = (plan.weighed - weighed).max(0) + beyond;
-    let args = [("gap", prices.write(gap).into()), ("days", days.into())];
+    let args = [
+        ("gap", cash(speaker, prices, gap).into()),
+        ("days", days.into()),
+    ];
     speaker.text("season-within", &args)
 }
 
@@ -437,8 +446,11 @@ fn otherwise(speaker: &Speaker, site: &SiteSeason, prices: &SeasonPrices) -> Vec
                 (best.days_waiting - plan.days_waiting).max(0).into(),
             ),
         ];
+        let stalks = plan.stalks_left.len() as i64 - best.stalks_left.len() as i64;
+        let stalks =
+            (stalks > 0).then(|| speaker.text("season-more-stalks-left", &[("n", stalks.into())]));
         let purse = [
-            ("sum", prices.write(money.abs()).into()),
+            ("sum", cash(speaker, prices, money.abs()).into()),
             ("more", i64::from(money > 0).into()),
         ];
         let days: Vec<String> = plan
@@ -450,7 +462,11 @@ fn otherwise(speaker: &Speaker, site: &SiteSeason, prices: &SeasonPrices) -> Vec
         Otherwise {
             key,
             title: speaker.text(&format!("season-{key}"), &visits),
-            palms: speaker.text(&format!("season-{key}-palms"), &palms),
+            palms: [speaker.text(&format!("season-{key}-palms"), &palms)]
+                .into_iter()
+                .chain(stalks)
+                .collect::<Vec<_>>()
+                .join(" "),
             purse: speaker.text("season-purse", &purse),
             days: days.join(" · "),
             proof: match plan.proven {

@@ -69,7 +69,7 @@ async fn show(
     let view = app
         .ask(&reader, move |office| {
             let sites = seasons.get(office, &standings, &ask);
-            let prices = SeasonPrices::of(office.state().work.prices.as_ref());
+            let prices = SeasonPrices::of(&office.state());
             season::view(&speaker, &sites, &prices, ask.weeks, ask.site.as_deref())
         })
         .await?;
