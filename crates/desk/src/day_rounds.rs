@@ -10,6 +10,7 @@ mod keep;
 mod lay_out;
 #[cfg(test)]
 mod tests;
+mod wanted;
 mod ways;
 
 pub use crews::has_lift;
@@ -20,11 +21,15 @@ use crate::intake::TravelTable;
 use crate::office::Office;
 use crate::views::standing::Standings;
 use model::{Arg, Day, Finding, PalmId, Position, RoundPlan, Severity};
+pub use rounds::estimate::Task;
 use rounds::route;
 use rounds::walk::Health;
 
 /// Palms that one proposal may hold: a search over more takes longer than anybody waits at a gate.
 pub const MOST_PALMS: usize = 2_000;
+
+/// What a round is for unless somebody says so: feeding is not, as it wants another load.
+pub const USUAL_TASKS: [Task; 3] = [Task::Look, Task::Cut, Task::Water];
 
 /// Which palms.
 #[derive(Clone, PartialEq, Debug)]
@@ -33,7 +38,7 @@ pub enum Scope {
     Due,
     /// Those of some sites that are due on the day.
     Sites(Vec<String>),
-    /// These, by tag, due or not.
+    /// These, by tag: looked at and cut whether due or not, watered and fed when due.
     Palms(Vec<String>),
 }
 
@@ -46,6 +51,8 @@ pub struct Ask {
     pub crews: Vec<String>,
     /// Which palms.
     pub scope: Scope,
+    /// What is done there, in the order in which it is done; see [`USUAL_TASKS`].
+    pub tasks: Vec<Task>,
     /// The keeper's own ways between places; where it has none they are reckoned.
     pub travel: Option<TravelTable>,
     /// Seed of the search.

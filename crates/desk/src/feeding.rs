@@ -71,8 +71,13 @@ pub struct Fed {
 impl Fed {
     /// The plan.
     pub fn plan(&self) -> Plan<'static> {
-        let fed = self.fed_until(self.today);
-        self.with_case(self.today, &fed, plan)
+        self.plan_on(self.today)
+    }
+
+    /// The plan of a day to come, as far as is known today.
+    pub fn plan_on(&self, day: Day) -> Plan<'static> {
+        let fed = self.fed_until(day);
+        self.with_case(day, &fed, plan)
     }
 
     /// What stands against noting a feeding of a day: a rule, a move, a feeding shortly before, a starving bag.

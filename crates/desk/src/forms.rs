@@ -48,7 +48,9 @@ pub use offers::{Offer, baths_in_use, mixes, offers};
 pub use owner::{Given, owner_link, save_link, save_revoked};
 pub use palm::{Register, palm, seen_mark, typed_palm};
 pub use prices::{own_figures, own_prices, prices, save_prices, typed_prices};
-pub use rounds::{SKIP_REASONS, call_off_round, keep_rounds, round_ask, save_round_step};
+pub use rounds::{
+    SKIP_REASONS, call_off_round, keep_rounds, round_ask, save_round_step, usual_tasks,
+};
 pub use rows::{CLOSED, FEEDING, HOURS, rows_shown};
 pub(crate) use save::BY;
 pub use save::{

@@ -33,7 +33,10 @@ pub fn with_query(path: &str, pairs: &[(&str, &str)]) -> String {
     let query: Vec<String> = pairs
         .iter()
         .filter(|(_, value)| !value.is_empty())
-        .map(|(name, value)| format!("{name}={}", utf8_percent_encode(value, KEPT)))
+        .map(|(name, value)| {
+            let [name, value] = [name, value].map(|text| utf8_percent_encode(text, KEPT));
+            format!("{name}={value}")
+        })
         .collect();
     if query.is_empty() {
         path.to_owned()
@@ -53,6 +56,7 @@ mod tests {
             with_query("/palms", &[("q", "a&b"), ("site", "")]),
             "/palms?q=a%26b"
         );
+        assert_eq!(with_query("/", &[("site-a b", "y")]), "/?site-a%20b=y");
         assert_eq!(with_query("/", &[("page", "")]), "/");
     }
 }

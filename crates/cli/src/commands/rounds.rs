@@ -7,7 +7,7 @@ use crate::input::{Reading, open, take};
 use crate::progress::Progress;
 use crate::talk::Talk;
 use clap::Args;
-use desk::day_rounds::{self, Ask, Proposal, Scope};
+use desk::day_rounds::{self, Ask, Proposal, Scope, Task, USUAL_TASKS};
 use desk::forms::Stop;
 use desk::intake::{TravelReader, TravelRow, TravelTable};
 use desk::office::Office;
@@ -31,6 +31,7 @@ A file of ways has the columns from, to, km, minutes; places are crews and sites
 Examples:
   spearleaf rounds spearleaf-data --day 2026-06-16
   spearleaf rounds spearleaf-data --day 2026-06-16 --site 'North yard' --crew 'Lift crew' --ways ways.csv --keep
+  spearleaf rounds spearleaf-data --tasks 'water;feed'
   spearleaf rounds spearleaf-data --json | jq '.rounds[].stops[].tag'";
 
 /// Options of `rounds`.
@@ -52,6 +53,9 @@ pub struct Options {
     /// This palm, due or not; may come several times
     #[arg(long = "palm", value_name = "TAG")]
     palms: Vec<String>,
+    /// What is done, with ; between: look, cut, water, feed; all but feed unless told
+    #[arg(long, value_name = "TASKS", value_delimiter = ';', value_parser = task)]
+    tasks: Vec<Task>,
     /// Kilometres and minutes between crews and sites, a CSV file; what it lacks is reckoned
     #[arg(long, value_name = "FILE")]
     ways: Option<PathBuf>,
@@ -128,10 +132,19 @@ fn ask(options: &Options, travel: Option<TravelTable>, talk: &Talk) -> Ask {
         day: options.day.unwrap_or(talk.today().plus(1)),
         crews: options.crews.clone(),
         scope,
+        tasks: match options.tasks.as_slice() {
+            [] => USUAL_TASKS.to_vec(),
+            told => told.to_vec(),
+        },
         travel,
         seed: options.seed,
         iterations: options.iterations,
     }
+}
+
+fn task(word: &str) -> Result<Task, String> {
+    let all = Task::ALL.map(|(_, word)| word).join(", ");
+    Task::of(word.trim()).ok_or_else(|| format!("no such task; give some of {all}"))
 }
 
 /// Searches with a bar; Ctrl-C ends it and keeps the best.

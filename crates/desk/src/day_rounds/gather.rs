@@ -1,24 +1,18 @@
 //! What there is to do, by site, in pieces that a crew takes whole.
 
 use super::crews::{Crew, has_begun};
+use super::wanted::Wanted;
 use super::{Ask, Left, MOST_PALMS, Scope, refuse};
-use crate::estimating::{at_palm, figures_of, reach};
-use crate::health::health_of;
-use crate::moved;
 use crate::office::Office;
-use crate::views::standing::{Standing, Standings};
-use crown::Cut;
+use crate::views::standing::Standings;
 use model::{Arg, Day, Finding, Hours, PalmId, PalmRecord, Position, Severity, Site};
 use rayon::prelude::*;
-use rounds::estimate::{self, Figures, Reach, Task};
 use rounds::route::Window;
 use rounds::travel::metres;
 use rounds::walk::{self, Health, Spot};
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
-/// A palm that nobody has looked at for so many days is to be looked at (assumed: two looks a year).
-const LOOK_AFTER: i32 = 182;
 /// A piece of work is not longer, minutes, unless one palm is.
 const PIECE_MIN: f64 = 60.0;
 
@@ -71,27 +65,25 @@ pub fn work(
     remarks: &mut Vec<Finding>,
 ) -> Result<Work, Vec<Finding>> {
     let records = asked(office, ask, crews)?;
-    // of several crews nobody knows yet who goes where: they are reckoned at the pace they have in common
-    let only = match crews {
-        [crew] => Some(&crew.name),
-        _ => None,
-    };
-    let state = office.state();
-    let wanted = Wanted {
-        day: ask.day,
-        always: matches!(ask.scope, Scope::Palms(_)),
-        looks: looks_due(office, ask.day),
-        figures: figures_of(office, only.map_or("", |name| name)),
-        spare_blade: state.serving().count() > 1,
-        people: only.and_then(|name| state.work.crews.get(name)?.people),
-    };
-    let visits: Vec<Visit> = records
+    let wanted = Wanted::of(office, ask, crews);
+    let found: Vec<Option<Visit>> = records
         .par_iter()
-        .filter_map(|record| {
+        .map(|record| {
             let standing = standings.get(office, record)?;
             wanted.visit(office, record, &standing)
         })
         .collect();
+    // a palm named by tag does not just vanish
+    let named = matches!(ask.scope, Scope::Palms(_));
+    let idle = records.iter().zip(&found);
+    let left = idle
+        .filter(|(_, visit)| named && visit.is_none())
+        .map(|(record, _)| Left {
+            palm: record.id,
+            why: Finding::new("round-left-nothing", Severity::Info),
+        })
+        .collect();
+    let visits: Vec<Visit> = found.into_iter().flatten().collect();
     if visits.is_empty() {
         return Err(vec![
             refuse("round-nothing-to-do").with("date", Arg::Date(ask.day)),
@@ -104,14 +96,15 @@ pub fn work(
                 .with("most", Arg::Count(MOST_PALMS as i64)),
         ]);
     }
-    remarks.push(wanted.minutes_remark(only));
+    remarks.push(wanted.minutes_remark());
     let mut work = Work {
         visits,
         places: Vec::new(),
         pieces: Vec::new(),
-        left: Vec::new(),
-        walk: wanted.figures.mid("walk") / 100.0,
+        left,
+        walk: wanted.minutes_a_metre(),
     };
+    let state = office.state();
     let mut by_site: BTreeMap<String, Vec<usize>> = BTreeMap::new();
     for (i, visit) in work.visits.iter().enumerate() {
         by_site
@@ -166,105 +159,6 @@ fn free<'a>(
         .filter(|r| !taken.contains(&r.id))
         .cloned()
         .collect()
-}
-
-/// Moved palms that want a look by that day.
-fn looks_due(office: &Office, day: Day) -> BTreeSet<PalmId> {
-    let (moved, _) = moved::all(office);
-    let due = moved.into_iter().filter(|palm| {
-        palm.state() < moved::State::Due || palm.calendar.next.is_some_and(|next| next <= day)
-    });
-    due.map(|palm| palm.record.id).collect()
-}
-
-/// What is asked of palms on a day.
-struct Wanted {
-    day: Day,
-    /// Named by tag: taken whether due or not.
-    always: bool,
-    looks: BTreeSet<PalmId>,
-    figures: Figures,
-    /// While one blade soaks there is another.
-    spare_blade: bool,
-    /// People of the crew, where one crew is asked for and has said.
-    people: Option<u32>,
-}
-
-impl Wanted {
-    /// On what the minutes rest.
-    fn minutes_remark(&self, only: Option<&String>) -> Finding {
-        match (self.figures.pace(), only) {
-            (None, _) => Finding::new("round-remark-minutes", Severity::Info),
-            (Some(_), None) => Finding::new("round-remark-minutes-all", Severity::Info),
-            (Some(_), Some(crew)) => Finding::new("round-remark-minutes-crew", Severity::Info)
-                .with("crew", Arg::Text(crew.clone())),
-        }
-    }
-
-    /// What is to be done at a palm; nothing where it is not due, unless it was asked for by name.
-    fn visit(
-        &self,
-        office: &Office,
-        record: &Arc<PalmRecord>,
-        standing: &Standing,
-    ) -> Option<Visit> {
-        let off = standing.take;
-        let may_cut = standing.holds.is_empty() && off != Cut::NONE;
-        let due = standing
-            .due
-            .earliest
-            .is_some_and(|earliest| earliest <= self.day);
-        let cut = may_cut && (due || self.always);
-        let last = record.last_look().map(|look| look.date);
-        let stale = last.is_none_or(|last| self.day.since(last) >= LOOK_AFTER);
-        let look = stale || self.looks.contains(&record.id) || self.always || (due && !may_cut);
-        if !(cut || look) {
-            return None;
-        }
-        let from = reach(record, standing.lift);
-        let tasks = [(Task::Look, look), (Task::Cut, cut)];
-        let tasks: Vec<Task> = tasks.into_iter().filter(|t| t.1).map(|t| t.0).collect();
-        let visit = estimate::visit(&self.figures, &self.work(record, off, from, &tasks));
-        Some(Visit {
-            record: record.clone(),
-            health: health_of(record, Some(standing), office.today()),
-            lift: cut && from == Reach::Lift,
-            tasks: words(&tasks),
-            minutes: visit.minutes.mid,
-            litres: (visit.debris_m3.mid * 1000.0).round() as i64,
-            worth: worth(standing.due.latest, self.day),
-        })
-    }
-
-    fn work(&self, record: &PalmRecord, off: Cut, from: Reach, tasks: &[Task]) -> estimate::Work {
-        let cuts = tasks.contains(&Task::Cut);
-        estimate::Work {
-            tasks: tasks.to_vec(),
-            dead: if cuts { off.brown } else { 0 },
-            green: if cuts { off.live() } else { 0 },
-            from,
-            spare_blade: self.spare_blade,
-            people: self.people,
-            ..at_palm(record)
-        }
-    }
-}
-
-/// Tasks as rounds write them.
-fn words(tasks: &[Task]) -> Vec<String> {
-    let word = |task: &Task| {
-        Task::ALL
-            .iter()
-            .find(|(own, _)| own == task)
-            .map(|(_, word)| *word)
-    };
-    tasks.iter().filter_map(word).map(str::to_owned).collect()
-}
-
-/// More than any detour of a day, and more with every day a palm is late.
-fn worth(latest: Option<Day>, day: Day) -> i64 {
-    let late = latest.map_or(0, |latest| day.since(latest).clamp(0, 365));
-    1_000_000 + 10_000 * i64::from(late)
 }
 
 impl Work {

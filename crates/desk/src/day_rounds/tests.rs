@@ -5,7 +5,10 @@ use crate::measure::{Measure, Units};
 use crate::office::Note;
 use crate::words::{Lang, Words};
 use crate::world::World;
-use model::{Body, Closed, CrewWords, EntryId, Hours, RoundNote, RoundStep, Site};
+use model::{
+    Body, Closed, CrewWords, EntryId, Feeding, Hours, Metres, Move, NoFeeding, RoundNote,
+    RoundStep, Site, Tending, Watering,
+};
 use rounds::travel::metres;
 use std::sync::Arc;
 use testkit::{Book, InspectionWith, PalmWith, day, inspection, noon, palm};
@@ -145,6 +148,7 @@ fn ask() -> Ask {
         day: day("2026-06-16"),
         crews: Vec::new(),
         scope: Scope::Due,
+        tasks: USUAL_TASKS.to_vec(),
         travel: None,
         seed: 1,
         iterations: 400,
@@ -286,6 +290,153 @@ fn hours_that_nobody_can_keep_and_a_day_that_is_full_are_told_apart() {
     };
     assert_eq!(why('S'), ["round-left-hours"]);
     assert_eq!(why('N'), ["round-left-full"]);
+}
+
+fn tended(grounds: &Grounds, tag: &str, on: &str, what: Tending) {
+    let palm = grounds.office.state().by_tag(tag).unwrap().id;
+    let note = Note {
+        id: None,
+        at: noon(on),
+        by: "Tester".into(),
+        body: Body::Tended { palm, what },
+        replaces: None,
+    };
+    grounds.office.record(vec![note]).unwrap();
+}
+
+/// Tag and tasks of all stops.
+fn stops(grounds: &Grounds, proposal: &Proposal) -> Vec<(String, String)> {
+    let stops = proposal.rounds.iter().flat_map(|r| &r.plan.stops);
+    let mut all: Vec<(String, String)> = stops
+        .map(|stop| (grounds.tag(stop.palm), stop.tasks.join(" ")))
+        .collect();
+    all.sort();
+    all
+}
+
+fn only(task: Task) -> Ask {
+    Ask {
+        tasks: vec![task],
+        ..ask()
+    }
+}
+
+fn pair(tag: &str, tasks: &str) -> (String, String) {
+    (tag.to_owned(), tasks.to_owned())
+}
+
+#[test]
+fn a_moved_palm_is_watered_until_a_watering_is_noted() {
+    let grounds = Grounds::new(|_| {});
+    let nothing = |ask: &Ask| codes(&grounds.propose(ask).unwrap_err());
+    assert_eq!(nothing(&only(Task::Water)), ["round-nothing-to-do"]);
+    let moved = Move {
+        ball_radius: Some(Metres(0.6)),
+        ball_depth: Some(Metres(0.6)),
+        soil: "sandy-loam".to_owned(),
+        ..Move::on(day("2026-06-01"))
+    };
+    tended(&grounds, "S13", "2026-06-01", Tending::Moved(moved));
+    let proposal = grounds.propose(&only(Task::Water)).unwrap();
+    assert_eq!(stops(&grounds, &proposal), [pair("S13", "water")]);
+    // with the other tasks it is one stop, and no other palm is watered
+    let all = stops(&grounds, &grounds.propose(&ask()).unwrap());
+    let wet: Vec<_> = all.iter().filter(|s| s.1.contains("water")).collect();
+    assert!(
+        wet.len() == 1 && wet[0].0 == "S13" && wet[0].1 != "water",
+        "{all:?}"
+    );
+    // named palms that want nothing of what was asked for are left out, and said
+    let named = Ask {
+        scope: Scope::Palms(vec!["S13".into(), "S15".into()]),
+        ..only(Task::Water)
+    };
+    let proposal = grounds.propose(&named).unwrap();
+    assert_eq!(stops(&grounds, &proposal), [pair("S13", "water")]);
+    let left: Vec<_> = proposal
+        .left
+        .iter()
+        .map(|l| (grounds.tag(l.palm), l.why.code))
+        .collect();
+    assert_eq!(left, [("S15".to_owned(), "round-left-nothing")]);
+    // a ball a fortnight old wants water every day: watered today, it is free of it today alone
+    let today = Ask {
+        day: day(TODAY),
+        ..only(Task::Water)
+    };
+    assert!(grounds.propose(&today).is_ok());
+    let watered = Watering {
+        litres: Some(2_000.0),
+        ..Watering::default()
+    };
+    tended(&grounds, "S13", TODAY, Tending::Watered(watered));
+    assert_eq!(nothing(&today), ["round-nothing-to-do"]);
+}
+
+/// The palm blend is given every 60 to 91 days [mitchell-fert; ep261]: 100 days later it is due again, 30 days later not.
+#[test]
+fn feeding_goes_along_when_asked_for_and_due_and_not_barred() {
+    let fed = || {
+        Tending::Fed(Feeding {
+            product: "palm-blend".into(),
+            ..Feeding::default()
+        })
+    };
+    let with = |barred: Vec<NoFeeding>| {
+        let grounds = Grounds::new(|bodies| {
+            bodies[1] = Body::SiteDescribed(Site {
+                no_feeding: barred,
+                ..site("South", SOUTH)
+            });
+        });
+        tended(&grounds, "S14", "2026-03-07", fed());
+        tended(&grounds, "S16", "2026-05-16", fed());
+        grounds
+    };
+    let free = with(Vec::new());
+    let proposal = free.propose(&only(Task::Feed)).unwrap();
+    assert_eq!(stops(&free, &proposal), [pair("S14", "feed")]);
+    let usual = stops(&free, &free.propose(&ask()).unwrap());
+    assert!(usual.iter().all(|(_, tasks)| !tasks.contains("feed")));
+    let summer = NoFeeding {
+        from: (6, 1),
+        to: (9, 30),
+        nutrients: Vec::new(),
+        rule: "county".into(),
+    };
+    let barred = with(vec![summer]);
+    let none = codes(&barred.propose(&only(Task::Feed)).unwrap_err());
+    assert_eq!(none, ["round-nothing-to-do"]);
+}
+
+/// A day and an estimate reckon with one measure: of one palm for one crew the minutes are the same.
+#[test]
+fn minutes_are_those_of_the_estimate() {
+    let grounds = Grounds::new(|bodies| {
+        let Body::CrewDescribed(ants) = &mut bodies[2] else {
+            panic!("no crew")
+        };
+        ants.people = Some(3);
+    });
+    for tag in ["N02", "S15"] {
+        let own = Ask {
+            crews: vec!["Ants".into()],
+            scope: Scope::Palms(vec![tag.into()]),
+            ..only(Task::Cut)
+        };
+        let planned = grounds.propose(&own).unwrap().rounds[0].plan.stops[0].minutes;
+        let asked = crate::estimating::Ask {
+            palms: vec![tag.into()],
+            crew: "Ants".into(),
+            ..crate::estimating::Ask::default()
+        };
+        let estimate = crate::estimating::estimate(&grounds.office, &grounds.standings, &asked);
+        let minutes = estimate.unwrap().palms[0].visit.minutes.mid;
+        assert!(
+            (planned.unwrap() - minutes).abs() <= 0.051,
+            "{tag}: {planned:?} {minutes}"
+        );
+    }
 }
 
 #[test]
@@ -447,6 +598,7 @@ fn every_code_has_words_in_every_language() {
         include_str!("gather.rs"),
         include_str!("keep.rs"),
         include_str!("lay_out.rs"),
+        include_str!("wanted.rs"),
         include_str!("ways.rs"),
         include_str!("../day_rounds.rs"),
         include_str!("../intake/travel.rs"),

@@ -3,7 +3,7 @@
 use super::save::{Stop, entry_id, once, whole};
 use super::{Trouble, Troubles, Typed};
 use crate::clock;
-use crate::day_rounds::{self, Ask, Scope};
+use crate::day_rounds::{self, Ask, Scope, Task, USUAL_TASKS};
 use crate::forms::BY;
 use crate::office::{Note, Office};
 use model::{Body, Day, Entry, EntryId, PalmId, RoundNote, RoundStep};
@@ -14,7 +14,8 @@ pub const SKIP_REASONS: [&str; 6] = ["no-access", "occupied", "ill", "weather", 
 /// Iterations of a search for which a person waits at a page.
 const ITERATIONS: u64 = 3_000;
 
-/// Reads what was asked. Fields: `day`, `scope` (`due`, `sites`, `palms`), `crew-…` and `site-…` ticked by name, `tags`.
+/// Reads what was asked. Fields: `day`, `scope` (`due`, `sites`, `palms`), `crew-…` and `site-…` ticked by name, `tags`,
+/// `task-…` ticked by word.
 pub fn round_ask(typed: &Typed, today: Day) -> Result<Ask, Vec<Trouble>> {
     let mut troubles = Troubles::default();
     let day = match Day::parse(typed.get("day")) {
@@ -50,14 +51,36 @@ pub fn round_ask(typed: &Typed, today: Day) -> Result<Ask, Vec<Trouble>> {
         }
         _ => Scope::Due,
     };
+    let tasks: Vec<Task> = Task::ALL
+        .iter()
+        .filter(|(_, word)| !typed.get(&format!("task-{word}")).is_empty())
+        .map(|(task, _)| *task)
+        .collect();
+    if tasks.is_empty() {
+        troubles.refuse("tasks", "plan-form-tasks");
+    }
     troubles.or(Ask {
         day,
         crews: ticked(typed, "crew-"),
         scope,
+        tasks,
         travel: None,
         seed: 1,
         iterations: ITERATIONS,
     })
+}
+
+/// Ticks the usual tasks where nobody was asked for them: on a page just opened, and behind a link.
+pub fn usual_tasks(typed: &mut Typed) {
+    if !typed.get("tasks").is_empty() {
+        return;
+    }
+    for (_, word) in Task::ALL
+        .iter()
+        .filter(|(task, _)| USUAL_TASKS.contains(task))
+    {
+        typed.set(&format!("task-{word}"), "yes");
+    }
 }
 
 fn ticked(typed: &Typed, prefix: &str) -> Vec<String> {

@@ -75,7 +75,7 @@ pub fn site(
             storm: at.and_then(|at| storm_opens(at, office.today(), weeks.end)),
             weeks,
             needs: Vec::new(),
-            tariff: outlay.tariff.clone(),
+            tariff: outlay.tariff,
         },
         described,
     };

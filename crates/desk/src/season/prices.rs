@@ -34,7 +34,7 @@ impl SeasonPrices {
             None => smallest(&list, assumed(key) * scale),
         };
         let crew_hour = price("crew_hour");
-        let own = |key: &&str| !list.prices.get(key).is_some_and(|price| !price.assumed);
+        let unset = |key: &&str| list.prices.get(key).is_none_or(|price| price.assumed);
         SeasonPrices {
             tariff: Tariff {
                 trip: price("trip"),
@@ -44,7 +44,7 @@ impl SeasonPrices {
                 storm_frond: crew_hour * STORM_FROND_MIN / 60,
                 day_hours: told_figures(state).mid("day").max(1.0) / 60.0,
             },
-            assumed: PRICES.into_iter().filter(own).collect(),
+            assumed: PRICES.into_iter().filter(unset).collect(),
             list,
         }
     }
@@ -97,7 +97,7 @@ mod tests {
     fn without_a_list_the_estimates_prices_are_taken() {
         let none = SeasonPrices::of(&State::default());
         assert_eq!(none.assumed, PRICES);
-        let tariff = none.tariff.clone();
+        let tariff = none.tariff;
         assert_eq!(
             (tariff.trip, tariff.lift_day, tariff.crew_hour),
             (6_000, 35_000, 9_000)

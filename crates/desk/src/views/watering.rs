@@ -7,5 +7,5 @@ mod reckoned;
 mod tests;
 
 pub use list::{Group, SiteLink, WaterRow, WateringView, json, view};
-pub use plan::{AheadRow, LogRow, PastRow, TaperRow, WaterPage, page};
+pub use plan::{AheadRow, LogRow, PastRow, TaperRow, WaterPage, give_on, page};
 pub use reckoned::{FactorLine, Gap, StepLine};

@@ -53,6 +53,7 @@ fn builder(
     if typed.get("day").is_empty() && !asked {
         typed.set("day", office.today().to_string());
     }
+    forms::usual_tasks(&mut typed);
     let mut troubles = troubles.to_vec();
     let (mut proposal, mut refused) = (None, Vec::new());
     if asked {

@@ -4,6 +4,7 @@ use super::parts::{Kind, Sheet};
 use crate::pages::rounds::style;
 use crate::pages::said;
 use crate::{Here, Reader, address, page};
+use desk::day_rounds::Task;
 use desk::forms::{SKIP_REASONS, Trouble, Typed};
 use desk::views::rounds::{
     BuilderView, MapView, NextStop, ProposalView, RoundPage, RoundTable, StopLine,
@@ -87,6 +88,13 @@ fn asking(own: &Builder, sheet: Sheet) -> Markup {
                 legend { (say("plan-crews")) }
                 p.hint { (say("plan-crews-hint")) }
                 @for crew in &own.may.crews { (tick(format!("crew-{}", crew.name), &crew.name, &crew.remark)) }
+            }
+            fieldset id="tasks" tabindex="-1" {
+                legend { (say("plan-tasks")) }
+                p.hint { (say("plan-tasks-hint")) }
+                input type="hidden" name="tasks" value="asked";
+                @for (_, word) in Task::ALL { (tick(format!("task-{word}"), &say(&format!("round-task-{word}")), "")) }
+                (sheet.at("tasks"))
             }
             fieldset id="scope" tabindex="-1" {
                 legend { (say("plan-scope")) }
@@ -283,6 +291,7 @@ fn in_hand(own: &Under, sheet: Sheet, next: &NextStop) -> Markup {
                 @if let Some(at) = next.at { " · " a href={ "geo:" (at.lat) "," (at.lon) } { (say("round-geo")) } }
             }
             p.tasks { strong { (next.tasks) } }
+            @if let Some(water) = &next.water { p { (say("round-task-water")) ": " strong { (water) } } }
             @for hold in &next.holds { p.held { strong { (say("round-hold")) ": " } (hold.text) } }
             @if let Some(clean) = next.clean {
                 p class={ "blade-before" @if clean { " must" } } { (say(if clean { "round-clean" } else { "round-same-blade" })) }
@@ -298,7 +307,10 @@ fn in_hand(own: &Under, sheet: Sheet, next: &NextStop) -> Markup {
             div.actions {
                 a.button href=(address::palm(&next.tag, "")) { (say("round-open-palm")) }
                 @if next.cut { a.button href=(address::with_query("/cutting", &[("palm", &next.tag)])) { (say("round-log-cut")) } }
-                @if next.look { a.button href=(address::palm(&next.tag, "/inspect")) { (say("round-log-look")) } }
+                @for (task, end, words) in [("water", "/water", "round-log-water"), ("feed", "/feeding", "round-log-feed")] {
+                    @if next.has(task) { a.button href=(address::palm(&next.tag, end)) { (say(words)) } }
+                }
+                @if next.has("look") { a.button href=(address::palm(&next.tag, "/inspect")) { (say("round-log-look")) } }
             }
             (done(own, sheet, next))
             (skip(own, sheet, next))

@@ -153,7 +153,7 @@ fn one_site(reader: &Reader, view: &SeasonView, site: &SiteView) -> Markup {
             p { (site.summary) }
             @if !site.visits.is_empty() {
                 @if !alone { h3 { (reader.say("season-visits")) } }
-                ol.visits { @for visit in &site.visits { (one_visit(reader, visit)) } }
+                ol.visits { @for visit in &site.visits { (one_visit(reader, &site.key, visit)) } }
                 p.cost { (site.cost) }
             }
             p.proof { (site.proof) }
@@ -183,12 +183,13 @@ fn one_site(reader: &Reader, view: &SeasonView, site: &SiteView) -> Markup {
     }
 }
 
-fn one_visit(reader: &Reader, visit: &VisitRow) -> Markup {
+fn one_visit(reader: &Reader, site: &str, visit: &VisitRow) -> Markup {
     html! {
         li.lift[visit.lift] data-day=(visit.day.to_string()) {
             p.day { strong { (visit.date) } }
             p { (visit.what) }
             p.soft { (visit.work) }
+            @if !site.is_empty() { p.actions { a.button href=(plan_day(site, visit)) { (reader.say("season-plan-day")) } } }
             details.why {
                 summary { (reader.say("season-visit-palms")) }
                 ul.served {
@@ -199,6 +200,13 @@ fn one_visit(reader: &Reader, visit: &VisitRow) -> Markup {
             }
         }
     }
+}
+
+/// The page that plans the rounds of a day, with the day and the site filled in.
+fn plan_day(site: &str, visit: &VisitRow) -> String {
+    let (day, tick) = (visit.day.to_string(), format!("site-{site}"));
+    let filled = [("day", day.as_str()), ("scope", "sites"), (&tick, "yes")];
+    address::with_query("/rounds/plan", &filled)
 }
 
 fn palms(lines: &[PalmLine], class: &str) -> Markup {

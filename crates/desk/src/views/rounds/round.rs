@@ -9,8 +9,11 @@ use crate::blades::{Leg, jobs};
 use crate::clock;
 use crate::judging;
 use crate::office::Office;
+use crate::views::watering::give_on;
+use crate::watering;
 use model::state::{Outcome, RoundRecord};
-use model::{EntryId, Moment, PalmId, PalmRecord, Position, RoundStop};
+use model::{Day, EntryId, Moment, PalmId, PalmRecord, Position, RoundStop};
+use std::sync::Arc;
 
 /// The next palm.
 #[derive(Clone, PartialEq, Debug)]
@@ -27,10 +30,12 @@ pub struct NextStop {
     pub start: String,
     /// What is to be done, in words.
     pub tasks: String,
+    /// The same as stable words.
+    pub task_keys: Vec<String>,
     /// Whether something is cut.
     pub cut: bool,
-    /// Whether it is looked at.
-    pub look: bool,
+    /// How much water it gets; `None` where it is not watered, or nobody can tell.
+    pub water: Option<String>,
     /// The cut plan of each stem; empty where nothing is to be cut.
     pub plans: Vec<CuttingView>,
     /// What holds it.
@@ -39,6 +44,13 @@ pub struct NextStop {
     pub cautions: Vec<Said>,
     /// The blade must be cleaned before; `None` where nothing is cut.
     pub clean: Option<bool>,
+}
+
+impl NextStop {
+    /// Whether a task is to be done.
+    pub fn has(&self, task: &str) -> bool {
+        self.task_keys.iter().any(|own| own == task)
+    }
 }
 
 /// A palm in the list below.
@@ -111,7 +123,14 @@ pub fn page(
                 .iter()
                 .position(|s| s.palm == stop.palm)
                 .map(|i| clean[i]);
-            Some(next_stop(speaker, office, stop, own, clean.unwrap_or(true)))
+            Some(next_stop(
+                speaker,
+                office,
+                stop,
+                own,
+                plan.day,
+                clean.unwrap_or(true),
+            ))
         });
     let lines = plan.stops.iter().zip(&clean).filter_map(|(stop, clean)| {
         let own = state.palm(stop.palm)?;
@@ -154,7 +173,7 @@ pub fn page(
 
 /// Before which stops the blade must be cleaned; `false` where nothing is cut.
 pub fn cleaning_points(office: &Office, stops: &[RoundStop]) -> Vec<bool> {
-    let cuts = |stop: &RoundStop| stop.tasks.iter().any(|task| task == "cut");
+    let cuts = |stop: &RoundStop| has(stop, "cut");
     let legs: Vec<Leg> = stops
         .iter()
         .filter(|stop| cuts(stop))
@@ -182,14 +201,32 @@ pub fn plans(speaker: &Speaker, office: &Office, palm: PalmId) -> Vec<CuttingVie
         .collect()
 }
 
+/// Whether a task is to be done at a stop.
+pub fn has(stop: &RoundStop, task: &str) -> bool {
+    stop.tasks.iter().any(|own| own == task)
+}
+
+/// How much water a stop of a day gets, in words.
+pub fn water(
+    speaker: &Speaker,
+    office: &Office,
+    stop: &RoundStop,
+    record: &Arc<PalmRecord>,
+    day: Day,
+) -> Option<String> {
+    let watered = has(stop, "water").then(|| watering::of(office, record))??;
+    give_on(speaker, &watered, day)
+}
+
 fn next_stop(
     speaker: &Speaker,
     office: &Office,
     stop: &RoundStop,
-    record: &PalmRecord,
+    record: &Arc<PalmRecord>,
+    day: Day,
     clean: bool,
 ) -> NextStop {
-    let has = |key: &str| stop.tasks.iter().any(|task| task == key);
+    let cut = has(stop, "cut");
     let plans = plans(speaker, office, stop.palm);
     let once = |of: fn(&CuttingView) -> &Vec<Said>| {
         let mut all: Vec<Said> = Vec::new();
@@ -207,16 +244,17 @@ fn next_stop(
         at: record.palm.position,
         start: stop.start.map_or_else(String::new, hour),
         tasks: tasks(speaker, &stop.tasks),
-        cut: has("cut"),
-        look: has("look"),
+        task_keys: stop.tasks.clone(),
+        cut,
+        water: water(speaker, office, stop, record, day),
         holds: once(|plan| &plan.holds),
-        cautions: if has("cut") {
+        cautions: if cut {
             once(|plan| &plan.cautions)
         } else {
             Vec::new()
         },
-        clean: has("cut").then_some(clean),
-        plans: if has("cut") { plans } else { Vec::new() },
+        clean: cut.then_some(clean),
+        plans: if cut { plans } else { Vec::new() },
     }
 }
 

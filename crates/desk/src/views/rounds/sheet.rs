@@ -5,13 +5,14 @@ use super::super::cutting::{self, CuttingView, Line};
 use super::super::drawing::{Look, draw, svg_with_cuts};
 use super::super::said::{Said, Speaker};
 use super::builder::tasks;
-use super::round::cleaning_points;
+use super::round::{cleaning_points, has, water};
 use super::{hour, when};
 use crate::judging;
 use crate::office::Office;
 use care::CutPlan;
 use crown::Cut;
-use model::{EntryId, PalmRecord, RoundStop};
+use model::{Day, EntryId, PalmRecord, RoundStop};
+use std::sync::Arc;
 
 /// A palm in the list.
 #[derive(Clone, PartialEq, Debug)]
@@ -107,24 +108,27 @@ pub fn sheet(speaker: &Speaker, office: &Office, round: EntryId) -> Option<CrewS
     };
     for (n, (stop, clean)) in plan.stops.iter().zip(clean).enumerate() {
         if let Some(record) = state.palm(stop.palm) {
-            sheet.add(speaker, office, n + 1, stop, record, clean);
+            sheet.add(speaker, office, plan.day, n + 1, stop, record, clean);
         }
     }
     Some(sheet)
 }
 
 impl CrewSheet {
+    #[allow(clippy::too_many_arguments)]
     fn add(
         &mut self,
         speaker: &Speaker,
         office: &Office,
+        day: Day,
         n: usize,
         stop: &RoundStop,
-        record: &PalmRecord,
+        record: &Arc<PalmRecord>,
         clean: bool,
     ) {
         let palm = &record.palm;
-        let cut = stop.tasks.iter().any(|task| task == "cut");
+        let cut = has(stop, "cut");
+        let water = water(speaker, office, stop, record, day).map(|water| format!(" ({water})"));
         let before = self.cards.len();
         if cut {
             self.cards(speaker, office, n, record, clean);
@@ -135,7 +139,7 @@ impl CrewSheet {
             tag: palm.tag.clone(),
             species: palm.species.clone(),
             site: palm.site.clone(),
-            tasks: tasks(speaker, &stop.tasks),
+            tasks: tasks(speaker, &stop.tasks) + &water.unwrap_or_default(),
             clean,
             held: self.cards[before..]
                 .iter()

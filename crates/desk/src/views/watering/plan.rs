@@ -6,6 +6,7 @@ use super::reckoned::{self, FactorLine, Gap, StepLine};
 use crate::office::Office;
 use crate::watering::{self, Watered};
 use care::watering::{Due, Rhythm};
+use model::Day;
 use model::Span;
 
 /// Past days that are shown.
@@ -150,6 +151,17 @@ pub fn page(speaker: &Speaker, office: &Office, tag: &str) -> Option<WaterPage> 
 /// What to give today, in words; nothing on a day off.
 pub(super) fn give_today(speaker: &Speaker, watered: &Watered) -> Option<String> {
     Some(give(speaker, watered.today_give()?))
+}
+
+/// What to give when somebody comes on a day, in words; `None`: nobody can tell.
+pub fn give_on(speaker: &Speaker, watered: &Watered, day: Day) -> Option<String> {
+    let by_then = watered.plan.ahead.iter().filter(|own| own.day <= day);
+    let planned = by_then.filter_map(|own| own.give).next_back();
+    let usual = watered
+        .plan
+        .rhythm
+        .map(|usual| (usual.goes, usual.litres()));
+    planned.or(usual).map(|own| give(speaker, own))
 }
 
 fn give(speaker: &Speaker, (goes, litres): (i32, f64)) -> String {

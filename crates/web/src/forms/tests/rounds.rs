@@ -147,6 +147,33 @@ async fn a_round_that_has_not_begun_can_be_called_off() {
 }
 
 #[tokio::test]
+async fn a_day_is_for_what_is_ticked() {
+    let desk = crewed();
+    let page = desk.get("/rounds/plan").await.text;
+    let ticked = |task: &str| {
+        let at = page.find(&format!("name=\"task-{task}\"")).unwrap();
+        page[at..at + page[at..].find('>').unwrap()].contains("checked")
+    };
+    let tasks = ["look", "cut", "water", "feed"].map(ticked);
+    assert_eq!(tasks, [true, true, true, false]);
+    let none = desk.get(&format!("{ASKED}&tasks=asked")).await.text;
+    assert!(none.contains("Tick at least one thing to do.") && none.contains("id=\"tasks\""));
+    let looks = desk
+        .get(&format!("{ASKED}&tasks=asked&task-look=yes"))
+        .await
+        .text;
+    let plan: serde_json::Value = serde_json::from_str(&hidden(&looks, "rounds")).unwrap();
+    let stops = plan[0]["stops"].as_array().unwrap();
+    assert!(
+        !stops.is_empty()
+            && stops
+                .iter()
+                .all(|stop| stop["tasks"] == serde_json::json!(["look"])),
+        "{plan}"
+    );
+}
+
+#[tokio::test]
 async fn what_cannot_be_planned_says_why_and_keeps_what_was_asked() {
     let desk = crewed();
     let past = desk
