@@ -22,6 +22,7 @@ pub mod moved;
 pub mod needs;
 mod outlook;
 pub mod owner;
+pub mod owner_summary;
 pub mod paging;
 pub mod palm;
 pub mod palms;

@@ -17,6 +17,7 @@ mod quote;
 mod refs;
 mod round;
 mod rows;
+mod summary;
 mod tracing;
 
 pub use clauses::clauses;
@@ -26,6 +27,7 @@ pub use leaf::{Leaf, Size};
 pub use owner::owner_sheet;
 pub use quote::quote;
 pub use round::crew_sheet;
+pub use summary::owner_summary;
 pub use tracing::trace_report;
 
 /// A finished sheet.

@@ -1,13 +1,16 @@
-//! The owner's sheet on paper, read back by a PDF library from outside the project.
+//! The owner's sheet and the owner's summary on paper, read back by a PDF library from outside the project.
 
 use desk::measure::{Measure, Units};
 use desk::office::Office;
+use desk::season::Seasons;
 use desk::views::Speaker;
 use desk::views::drawing::LEGEND;
 use desk::views::owner::{self, OwnerView};
+use desk::views::owner_summary::{self, Period, SummaryView, Who};
+use desk::views::standing::Standings;
 use desk::words::{Lang, Words};
 use desk::world::World;
-use spearleaf_paper::{Leaf, Pdf, Size, owner_sheet};
+use spearleaf_paper::{Leaf, Pdf, Size, owner_sheet, owner_summary as print_summary};
 use std::sync::Arc;
 use testkit::{clock, day, ids};
 
@@ -115,6 +118,66 @@ fn the_same_sheet_gives_the_same_bytes() {
     let view = told(&office, &leaf, "Q-01");
     let one = owner_sheet(&leaf, &view, None).unwrap();
     assert_eq!(one, owner_sheet(&leaf, &view, None).unwrap());
+}
+
+fn summed(office: &Office, leaf: &Leaf, owner: &str) -> SummaryView {
+    let (standings, seasons) = (Standings::default(), Seasons::default());
+    let (speaker, who) = (Speaker::new(leaf.measure), Who::Owner(owner.to_owned()));
+    let period = Period::usual(day(TODAY));
+    owner_summary::view(&speaker, office, &standings, &seasons, &who, period).unwrap()
+}
+
+#[test]
+fn the_summary_stands_on_about_two_pages_in_both_languages_and_sizes() {
+    let office = demo();
+    // a street with wires, and a yard of moved palms
+    let cases = [
+        (Lang::En, Size::A4, "the parish of Quillmere"),
+        (Lang::Es, Size::Letter, "the yard's own stock"),
+    ];
+    for (lang, size, owner) in cases {
+        let leaf = leaf(lang, size);
+        let view = summed(&office, &leaf, owner);
+        assert!(!view.cards.is_empty() && !view.done.is_empty() && !view.next.is_empty());
+        let pdf = print_summary(&leaf, &view).unwrap();
+        let text = text_of(&pdf);
+        for words in [
+            &view.title,
+            &view.as_of,
+            &view.period,
+            &view.call_at_once,
+            &view.level,
+        ] {
+            holds(&text, words);
+        }
+        for count in &view.counts {
+            holds(&text, &count.figure);
+        }
+        for card in &view.cards {
+            holds(&text, &card.tag);
+            holds(&text, &card.stand);
+        }
+        for line in &view.lines {
+            holds(&text, &line.tag);
+        }
+        for row in &view.done {
+            holds(&text, &row.date);
+        }
+        for row in &view.next {
+            holds(&text, &row.date);
+            holds(&text, &row.kind_words);
+        }
+        for line in view
+            .others
+            .iter()
+            .chain(&view.mind.iter().map(|p| p.text.clone()).collect::<Vec<_>>())
+        {
+            holds(&text, line);
+        }
+        holds(&text, &leaf.measure.words.say("common-closing"));
+        assert!(pdf.pages <= 3, "{owner}: {} pages", pdf.pages);
+        assert_eq!(pdf, print_summary(&leaf, &view).unwrap());
+    }
 }
 
 /// Relative luminance by WCAG 2.2 (W3C), from sRGB.

@@ -20,6 +20,8 @@ pub enum Here {
     Watering,
     /// Sites and crews.
     Sites,
+    /// A summary for each owner.
+    Owners,
     /// When to come back.
     Season,
     /// What ails palms.
@@ -40,7 +42,7 @@ pub enum Here {
     Elsewhere,
 }
 
-const PLACES: [(Here, &str, &str); 15] = [
+const PLACES: [(Here, &str, &str); 16] = [
     (Here::Today, "/", "common-today"),
     (Here::Palms, "/palms", "common-palms"),
     (Here::Rounds, "/rounds", "common-rounds"),
@@ -50,6 +52,7 @@ const PLACES: [(Here, &str, &str); 15] = [
     (Here::Moved, "/moved", "common-moved"),
     (Here::Watering, "/watering", "common-watering"),
     (Here::Sites, "/sites", "common-sites"),
+    (Here::Owners, "/owners", "common-owners"),
     (Here::Estimate, "/estimate", "common-estimate"),
     (Here::Prices, "/prices", "common-prices"),
     (Here::Import, "/import", "common-import"),

@@ -7,6 +7,7 @@ mod disorders;
 pub mod estimate;
 pub mod moved;
 pub mod owner;
+mod owners;
 mod paging;
 mod palm;
 mod palms;
@@ -47,6 +48,7 @@ pub fn router() -> Router<App> {
         .merge(watering::router())
         .merge(season::router())
         .merge(owner::router())
+        .merge(owners::router())
         .merge(estimate::router())
         .merge(selection::router())
         .merge(walk::router())

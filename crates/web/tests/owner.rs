@@ -8,7 +8,7 @@ use axum::http::header::{CACHE_CONTROL, CONTENT_TYPE, HOST, ORIGIN, REFERRER_POL
 use axum::http::{Method, Request, StatusCode};
 use desk::demo::OWNER_SECRET;
 use desk::owner::{fresh_secret, hash};
-use model::{Body as Says, OwnerLink};
+use model::{Body as Says, OwnerLink, Site};
 use support::*;
 use testkit::{Book, InspectionWith, PalmWith, day, inspection, palm};
 
@@ -206,4 +206,106 @@ async fn the_demo_has_an_open_link_and_says_that_it_is_one() {
     assert!(shown.contains("data-testid=\"demo\"") && shown.contains("Q-01"));
     let keeper = page(&demo(), "/palm/L-16/owner", EN).await;
     assert!(keeper.contains("data-works=\"false\""));
+}
+
+/// An owner with a name that wants encoding, a site without an owner, a palm without a site.
+fn owned() -> Book {
+    let mut book = Book::new(8);
+    for (name, owner) in [("East & West", "R&D <Söhne>"), ("North", "")] {
+        let site = Site {
+            name: name.into(),
+            owner: owner.into(),
+            ..Site::default()
+        };
+        book.write(Says::SiteDescribed(site), None);
+    }
+    for (tag, site) in [("E1", "East & West"), ("N1", "North"), ("Z1", "")] {
+        let id = book.register(palm("Sabal palmetto").tag(tag).site(site).trunk(4.0));
+        book.on("2026-06-01")
+            .inspect(id, inspection("2026-06-01").counts(30, 1, 0));
+    }
+    book
+}
+
+const SUMMARY: &str = "/owners/summary?owner=R%26D%20%3CS%C3%B6hne%3E";
+
+#[tokio::test]
+async fn owners_and_sites_without_one_lead_to_their_summaries() {
+    let office = office(&owned());
+    let list = page(&office, "/owners", EN).await;
+    for address in [
+        SUMMARY,
+        "/owners/summary?site=North",
+        "/owners/summary?site=-",
+    ] {
+        assert!(
+            list.contains(&format!("href=\"{address}\"")),
+            "{address}: {list}"
+        );
+        let shown = page(&office, address, ES).await;
+        assert!(shown.contains("data-count=\"palms\""), "{address}");
+    }
+    assert!(list.contains("R&amp;D &lt;Söhne&gt;") && !list.contains("<Söhne>"));
+    let shown = page(&office, SUMMARY, EN).await;
+    assert!(shown.contains("1 palm as it should be.") && !shown.contains("N1"));
+    // the way there from the sites
+    assert!(
+        page(&office, "/sites", EN)
+            .await
+            .contains("href=\"/owners\"")
+    );
+    let site = page(&office, "/site/East%20%26%20West", EN).await;
+    assert!(site.contains(&format!("href=\"{SUMMARY}\"")));
+    for nobody in ["owner=Nobody", "site=Nobody"] {
+        let (status, said) = get(&office, &format!("/owners/summary?{nobody}"), EN).await;
+        assert_eq!(status, StatusCode::NOT_FOUND, "{nobody}");
+        assert!(said.contains("Nobody"), "{nobody}");
+    }
+    let (status, _) = get(&office, "/owners/summary", EN).await;
+    assert_eq!(status, StatusCode::SEE_OTHER);
+}
+
+#[tokio::test]
+async fn the_days_of_a_summary_are_chosen_and_what_is_wrong_stands_beside_its_field() {
+    let office = office(&owned());
+    let told = |path: String| {
+        let office = office.clone();
+        async move { get(&office, &path, EN).await }
+    };
+    let looked = |body: &str| {
+        let part = body.split("data-count=\"looked\"").nth(1).unwrap();
+        part.split("<strong>").nth(1).unwrap().starts_with('1')
+    };
+    let (_, body) = told(format!("{SUMMARY}&from=2026-06-01&until=2026-06-01")).await;
+    assert!(looked(&body) && body.contains("1 Jun 2026 to 1 Jun 2026"));
+    let pdf = "/owners/summary.pdf?owner=R%26D%20%3CS%C3%B6hne%3E&amp;from=2026-06-01&amp;until=2026-06-01";
+    assert!(
+        body.contains(&format!("href=\"{pdf}\"")),
+        "the PDF tells of the same days"
+    );
+    let (_, body) = told(format!("{SUMMARY}&from=2026-01-01&until=2026-05-31")).await;
+    assert!(!looked(&body));
+    let (status, body) = told(format!("{SUMMARY}&from=June&until=2999-01-01")).await;
+    assert_eq!(status, StatusCode::BAD_REQUEST);
+    assert!(body.contains("data-code=\"summary-no-day\"") && body.contains("value=\"2999-01-01\""));
+    let (status, body) = told(format!("{SUMMARY}&until=2999-01-01")).await;
+    assert!(status == StatusCode::BAD_REQUEST && body.contains("id=\"until-trouble\""));
+}
+
+#[tokio::test]
+async fn the_summary_is_a_pdf_for_the_keeper_only() {
+    let office = office(&owned());
+    let request = |path: &str| Request::get(path).body(Body::empty()).unwrap();
+    let path = SUMMARY.replace("/summary?", "/summary.pdf?");
+    let answer = send(&office, request(&format!("{path}&paper=letter"))).await;
+    assert_eq!(answer.headers()[CONTENT_TYPE], "application/pdf");
+    for (bad, status) in [
+        (format!("{path}&from=June"), StatusCode::BAD_REQUEST),
+        (
+            "/owners/summary.pdf?owner=Nobody".to_owned(),
+            StatusCode::NOT_FOUND,
+        ),
+    ] {
+        assert_eq!(send(&office, request(&bad)).await.status(), status, "{bad}");
+    }
 }

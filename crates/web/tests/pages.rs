@@ -44,7 +44,7 @@ fn register() -> Book {
     book
 }
 
-const PLACES: [&str; 33] = [
+const PLACES: [&str; 37] = [
     "/",
     "/palms",
     "/palms?q=zzz",
@@ -63,6 +63,10 @@ const PLACES: [&str; 33] = [
     "/site/North%20yard",
     "/crews",
     "/crews/new",
+    "/owners",
+    "/owners/summary?site=North+yard",
+    "/owners/summary?site=South%20yard&from=2026-01-01&until=2026-06-01",
+    "/owners/summary?site=-",
     "/season",
     "/rounds",
     "/rounds/plan",

@@ -9,7 +9,10 @@ use crate::talk::Talk;
 use anyhow::{anyhow, bail};
 use clap::{Args, Subcommand};
 use desk::clock;
+use desk::season::Seasons;
 use desk::tracing::{self, Ask, CaseAsk};
+use desk::views::owner_summary::{self, Period, Who};
+use desk::views::standing::Standings;
 use desk::views::{Speaker, owner, rounds};
 use model::state::RoundRecord;
 use model::{Day, Finding};
@@ -26,7 +29,8 @@ Examples:
   spearleaf sheet clauses --lang es -o clausulas.pdf
   spearleaf sheet round spearleaf-data --day 2026-06-16 --crew 'Lift crew' -o round.pdf
   spearleaf sheet trace spearleaf-data --case C-1 --disorder fusarium-wilt-canariensis -o trace.pdf
-  spearleaf sheet owner spearleaf-data --tag Q-01 --lang es -o dueno.pdf";
+  spearleaf sheet owner spearleaf-data --tag Q-01 --lang es -o dueno.pdf
+  spearleaf sheet summary spearleaf-data --owner 'The parish' --from 2026-01-01 -o parish.pdf";
 
 /// Options of `sheet`.
 #[derive(Args)]
@@ -49,6 +53,8 @@ enum Sheet {
     Trace(Trace),
     /// The owner's sheet of a palm: what was done, what to expect, when to call
     Owner(Owner),
+    /// The summary for an owner over all palms: counts, what was done, what comes next, palms that need attention
+    Summary(Summary),
     /// The crew sheet of a round: order, drawn crowns with the cuts marked, cautions, lines to fill in
     Round(Round),
 }
@@ -150,6 +156,32 @@ struct Owner {
     print: Print,
 }
 
+#[derive(Args)]
+struct Summary {
+    /// The data folder
+    #[arg(value_name = "FOLDER", default_value = folder::DEFAULT)]
+    data: PathBuf,
+    /// The owner, as the sites name them
+    #[arg(
+        long,
+        value_name = "NAME",
+        conflicts_with = "site",
+        required_unless_present = "site"
+    )]
+    owner: Option<String>,
+    /// One site instead; an empty name is for palms without a site
+    #[arg(long, value_name = "NAME")]
+    site: Option<String>,
+    /// First day that is told; 26 weeks before the last unless told
+    #[arg(long, value_name = "DATE", value_parser = day)]
+    from: Option<Day>,
+    /// Last day that is told; today unless told
+    #[arg(long, value_name = "DATE", value_parser = day)]
+    until: Option<Day>,
+    #[command(flatten)]
+    print: Print,
+}
+
 #[derive(Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
 enum What {
     /// Blades in service
@@ -170,6 +202,7 @@ pub fn run(options: Options, talk: &Talk) -> anyhow::Result<Outcome> {
         Sheet::Quote(options) => quote(&options, talk),
         Sheet::Trace(options) => trace(&options, talk),
         Sheet::Owner(options) => owner(&options, talk),
+        Sheet::Summary(options) => summary(&options, talk),
         Sheet::Round(options) => round(&options, talk),
     }
 }
@@ -268,6 +301,36 @@ fn owner(options: &Owner, talk: &Talk) -> anyhow::Result<Outcome> {
         .ok_or_else(|| Error::NoSuch(options.tag.clone()))
         .and_then(|view| paper::owner_sheet(&leaf, &view, None));
     finish(&options.print, talk, made)
+}
+
+fn summary(options: &Summary, talk: &Talk) -> anyhow::Result<Outcome> {
+    let (who, name, unknown) = match (&options.owner, &options.site) {
+        (Some(owner), _) => (Who::Owner(owner.clone()), owner, "summary-no-such-owner"),
+        (None, Some(site)) => (Who::Site(site.clone()), site, "season-no-such-site"),
+        // the parser asks for one of the two
+        (None, None) => bail!(talk.words("sheet-empty", &[])),
+    };
+    let office = folder::office(&options.data, false, talk)?;
+    let period = Period::of(options.from, options.until, office.today());
+    let period = period.map_err(|wrong| {
+        let said = wrong.iter().map(|(option, finding)| {
+            let words = talk.measure.finding(finding);
+            format!("--{option}: {words}")
+        });
+        anyhow!(said.collect::<Vec<_>>().join("\n"))
+    })?;
+    let (standings, seasons) = (Standings::default(), Seasons::default());
+    let speaker = Speaker::new(talk.measure);
+    let view = owner_summary::view(&speaker, &office, &standings, &seasons, &who, period);
+    let Some(view) = view else {
+        let field = match who {
+            Who::Owner(_) => "name",
+            Who::Site(_) => "site",
+        };
+        bail!(talk.words(unknown, &[(field, name.clone().into())]));
+    };
+    let leaf = leaf(&options.print, talk, office.is_demo());
+    finish(&options.print, talk, paper::owner_summary(&leaf, &view))
 }
 
 fn leaf(print: &Print, talk: &Talk, demo: bool) -> Leaf {

@@ -188,3 +188,226 @@ owner-page-lang = Language and units
 owner-as-pdf = As PDF, to print
 owner-sources-title = Where this comes from
 owner-sheet-link = This sheet, always up to date. Whoever has the address can read it: keep it to yourself.
+
+## The summary of all palms of an owner
+
+common-owners = Owners
+owners-title = Owners
+owners-summary = { $owners ->
+    [one] { $owners } owner
+   *[other] { $owners } owners
+}, { $sites ->
+    [0] every site has one named.
+    [one] { $sites } site without an owner named.
+   *[other] { $sites } sites without an owner named.
+}
+owners-what = One sheet for each: what was done, how the palms stand, what comes next. Print it or send the PDF. Who owns a site is said on the site’s own page.
+owners-empty = No palm stands in the register yet.
+owners-named = Owners
+owners-sites = Sites without an owner named
+owners-say-who = Say whose it is
+owners-link = Owner’s summary
+error-not-found-owner = There is no owner “{ $name }” on any site.
+summary-no-such-owner = No site names an owner “{ $name }”. Names are as sites write them.
+summary-title-owner = Palms of { $owner }
+summary-title-site = Palms at { $site }
+summary-title-no-site = Palms without a site
+summary-period = Told: { $from } to { $until }
+summary-no-day = “{ $found }” is no day; 2026-05-04 is expected.
+summary-future = Nothing is recorded of days to come. Choose { $today } or earlier.
+summary-backwards = This is after the last day, { $until }. Choose an earlier one.
+summary-from = First day
+summary-until = Last day
+summary-show = Show these days
+summary-other-days = Other days
+summary-print = Print as PDF
+summary-not-noted = not noted
+summary-palms = { $n ->
+    [one] { $text } palm
+   *[other] { $text } palms
+}
+
+## The counts
+
+summary-glance-title = At a glance
+summary-count-palms = { $n ->
+    [one] palm
+   *[other] palms
+}
+summary-count-looked = { $n ->
+    [one] palm looked at
+   *[other] palms looked at
+}
+summary-count-cut = { $n ->
+    [one] palm cut
+   *[other] palms cut
+}
+summary-count-fronds = { $n ->
+    [one] frond taken off
+   *[other] fronds taken off
+}
+summary-count-moved = { $n ->
+    [one] palm moved
+   *[other] palms moved
+}
+summary-count-held = { $n ->
+    [one] palm on hold today
+   *[other] palms on hold today
+}
+summary-count-call = { $n ->
+    [one] palm to call about today
+   *[other] palms to call about today
+}
+summary-off = Taken off in all: { $green } green, { $yellowing } yellowing, { $brown } brown fronds and { $stalks ->
+    [one] { $stalks } stalk.
+   *[other] { $stalks } stalks.
+}
+summary-off-uncounted = { $n ->
+    [one] At { $text } cut not all that came off was counted: the true figures may be higher.
+   *[other] At { $text } cuts not all that came off was counted: the true figures may be higher.
+}
+summary-gone = { $n ->
+    [one] Work on { $text } palm that has left the register since is counted, too.
+   *[other] Work on { $text } palms that have left the register since is counted, too.
+}
+
+## The palms
+
+summary-palms-title = Palms that need your attention
+summary-palms-none = No palm needs your attention.
+summary-palms-drawn = Crowns as they stand today, seen from the side, as the counts make them likely. Dashed: the level line.
+summary-stand-call = Call
+summary-stand-held = On hold
+summary-stand-care = Needs care
+summary-stand-moved = Moved, on its way
+summary-more-palms = { $n ->
+    [one] { $text } more palm needs attention; its own sheet tells.
+   *[other] { $text } more palms need attention; their own sheets tell.
+}
+summary-also = Also
+summary-tripwire = { $stems ->
+    [0] { $over ->
+        [one] More than { $over } frond lost between { $since } and { $by }, or a spear that leans: call.
+       *[other] More than { $over } fronds lost between { $since } and { $by }, or a spear that leans: call.
+    }
+   *[other] { $over ->
+        [one] More than { $over } frond lost on one stem between { $since } and { $by }, or a spear that leans: call.
+       *[other] More than { $over } fronds lost on one stem between { $since } and { $by }, or a spear that leans: call.
+    }
+}
+summary-lost = { $n ->
+    [one] { $n } frond lost, more than ageing or a move makes: call the keeper.
+   *[other] { $n } fronds lost, more than ageing or a move makes: call the keeper.
+}
+summary-water-unknown = How much water it needs is not known. Ask the keeper.
+summary-water-nothing-noted = No watering is noted: feel the soil of the ball today.
+summary-water-due = Water due since { $date }: { $litres }.
+summary-water-next = Next water { $date }.
+summary-others-title = All others
+summary-fine = { $n ->
+    [0] No other palm is known to be as it should be.
+    [one] { $text } palm as it should be.
+   *[other] { $text } palms as they should be.
+}
+summary-late = { $n ->
+    [one] { $text } palm waits for a visit: more dead fronds hang than are meant to.
+   *[other] { $text } palms wait for a visit: more dead fronds hang than are meant to.
+}
+summary-unseen = { $n ->
+    [one] { $text } palm that nobody has looked at yet: how it stands is not known.
+   *[other] { $text } palms that nobody has looked at yet: how they stand is not known.
+}
+summary-long-ago = { $n ->
+    [one] { $text } palm that nobody has looked at for half a year: how it stands today is not known.
+   *[other] { $text } palms that nobody has looked at for half a year: how they stand today is not known.
+}
+summary-unread = { $n ->
+    [one] { $text } palm could not be read: how it stands is not known.
+   *[other] { $text } palms could not be read: how they stand is not known.
+}
+
+## What was done for them
+
+summary-done-none = No cut, move or feeding is noted in this time.
+summary-head-day = Day
+summary-head-site = Site
+summary-head-palms = Palms
+summary-head-what = What
+summary-head-crew = By
+summary-head-blades = Blade before each palm
+summary-did-fed-unnamed = Fed; with what is not noted
+summary-did-moved-off = Dug and moved; taken off: { $what }
+summary-did-nothing-off = Cut; nothing came off
+summary-uncounted = { $n ->
+    [one] at { $text } palm not all was counted
+   *[other] at { $text } palms not all was counted
+}
+summary-blade-clean = clean
+summary-blade-unknown = not known
+summary-blade-not-noted = no cleaning noted
+summary-blade-dirty = not clean
+summary-blade-at = { $what }: { $n ->
+    [one] { $n } palm
+   *[other] { $n } palms
+}
+summary-done-earlier = { $n ->
+    [one] { $n } earlier line is not shown; it took off { $fronds } fronds.
+   *[other] { $n } earlier lines are not shown; they took off { $fronds } fronds.
+}
+summary-done-looked = Looked at: { $palms ->
+    [one] { $palms } palm
+   *[other] { $palms } palms
+} on { $days ->
+    [one] { $days } day
+   *[other] { $days } days
+}, last { $last }.
+summary-done-watered = Watered: { $palms ->
+    [one] { $palms } palm
+   *[other] { $palms } palms
+} on { $days ->
+    [one] { $days } day
+   *[other] { $days } days
+}, last { $last }.
+summary-no-money = What it cost is not in these records.
+
+## What comes next for them
+
+summary-next-none = Nothing is planned and nothing falls due.
+summary-next-round = planned round
+summary-next-visit = proposed visit
+summary-next-look = look after a move
+summary-next-round-what = { $palms }, crew: { $crew }
+summary-next-look-what = { $tags }{ $more ->
+    [0] { "" }
+   *[other] {" "}and { $more } more
+}
+summary-next-look-late = { $tags }{ $more ->
+    [0] { "" }
+   *[other] {" "}and { $more } more
+}: was due, nobody has looked
+summary-next-more = { $n ->
+    [one] { $text } later line is not shown.
+   *[other] { $text } later lines are not shown.
+}
+summary-next-no-visit = { $site }: no visit falls due within { $weeks } weeks.
+summary-next-left = { $n ->
+    [one] Not planned for: { $n } palm. { $why }
+   *[other] Not planned for: { $n } palms. { $why }
+}
+
+## What the owner must mind
+
+summary-mind-title = Please mind
+summary-wires = Every wire is live. Nobody but line-clearance workers comes nearer to one than { $keep } with body, ladder, pole or frond; above 50 kV the distance is greater, and with the voltage unknown the utility is asked first.
+summary-wires-site = { $site }: the utility names { $kv } kV to ground; keep { $keep }.
+summary-wires-palms = { $n ->
+    [one] Wires are noted at { $n } palm
+   *[other] Wires are noted at { $n } palms
+}: { $tags }{ $more ->
+    [0] .
+   *[other] {" "}and { $more } more.
+}
+summary-wires-unknown = { $n ->
+    [one] At { $text } palm nobody has noted whether wires are near: look up first.
+   *[other] At { $text } palms nobody has noted whether wires are near: look up first.
+}

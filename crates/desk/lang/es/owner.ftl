@@ -188,3 +188,226 @@ owner-page-lang = Idioma y unidades
 owner-as-pdf = En PDF, para imprimir
 owner-sources-title = De dónde sale esto
 owner-sheet-link = Esta hoja, siempre al día. Quien tenga la dirección puede leerla: guárdela para usted.
+
+## El resumen de todas las palmas de un dueño
+
+common-owners = Dueños
+owners-title = Dueños
+owners-summary = { $owners ->
+    [one] { $owners } dueño
+   *[other] { $owners } dueños
+}, { $sites ->
+    [0] todos los sitios tienen uno.
+    [one] { $sites } sitio sin dueño nombrado.
+   *[other] { $sites } sitios sin dueño nombrado.
+}
+owners-what = Una hoja para cada uno: qué se hizo, cómo están las palmas, qué sigue. Imprímala o envíe el PDF. De quién es un sitio se dice en la página del sitio.
+owners-empty = Aún no hay palmas en el registro.
+owners-named = Dueños
+owners-sites = Sitios sin dueño nombrado
+owners-say-who = Decir de quién es
+owners-link = Resumen para el dueño
+error-not-found-owner = Ningún sitio tiene un dueño «{ $name }».
+summary-no-such-owner = Ningún sitio nombra a un dueño «{ $name }». Los nombres son como los escriben los sitios.
+summary-title-owner = Palmas de { $owner }
+summary-title-site = Palmas en { $site }
+summary-title-no-site = Palmas sin sitio
+summary-period = Se cuenta: del { $from } al { $until }
+summary-no-day = «{ $found }» no es un día; se esperaba 2026-05-04.
+summary-future = De los días por venir no hay nada anotado. Elija { $today } o antes.
+summary-backwards = Es posterior al último día, { $until }. Elija uno anterior.
+summary-from = Primer día
+summary-until = Último día
+summary-show = Mostrar estos días
+summary-other-days = Otros días
+summary-print = Imprimir en PDF
+summary-not-noted = sin anotar
+summary-palms = { $n ->
+    [one] { $text } palma
+   *[other] { $text } palmas
+}
+
+## Las cuentas
+
+summary-glance-title = De un vistazo
+summary-count-palms = { $n ->
+    [one] palma
+   *[other] palmas
+}
+summary-count-looked = { $n ->
+    [one] palma revisada
+   *[other] palmas revisadas
+}
+summary-count-cut = { $n ->
+    [one] palma cortada
+   *[other] palmas cortadas
+}
+summary-count-fronds = { $n ->
+    [one] hoja quitada
+   *[other] hojas quitadas
+}
+summary-count-moved = { $n ->
+    [one] palma trasladada
+   *[other] palmas trasladadas
+}
+summary-count-held = { $n ->
+    [one] palma en espera hoy
+   *[other] palmas en espera hoy
+}
+summary-count-call = { $n ->
+    [one] palma por la que llamar hoy
+   *[other] palmas por las que llamar hoy
+}
+summary-off = En total se quitaron: { $green } hojas verdes, { $yellowing } amarillentas, { $brown } cafés y { $stalks ->
+    [one] { $stalks } tallo.
+   *[other] { $stalks } tallos.
+}
+summary-off-uncounted = { $n ->
+    [one] En { $text } corte no se contó todo lo quitado: las cifras reales pueden ser mayores.
+   *[other] En { $text } cortes no se contó todo lo quitado: las cifras reales pueden ser mayores.
+}
+summary-gone = { $n ->
+    [one] También cuenta el trabajo en { $text } palma que ya salió del registro.
+   *[other] También cuenta el trabajo en { $text } palmas que ya salieron del registro.
+}
+
+## Las palmas
+
+summary-palms-title = Palmas que necesitan su atención
+summary-palms-none = Ninguna palma necesita su atención.
+summary-palms-drawn = Las coronas como están hoy, vistas de lado, según las hacen probables los conteos. Con trazos: la línea de nivel.
+summary-stand-call = Llamar
+summary-stand-held = En espera
+summary-stand-care = Necesita cuidado
+summary-stand-moved = Trasladada, en camino
+summary-more-palms = { $n ->
+    [one] { $text } palma más necesita atención; lo dice su propia hoja.
+   *[other] { $text } palmas más necesitan atención; lo dicen sus propias hojas.
+}
+summary-also = También
+summary-tripwire = { $stems ->
+    [0] { $over ->
+        [one] Si entre el { $since } y el { $by } pierde más de { $over } hoja, o la flecha se inclina: llame.
+       *[other] Si entre el { $since } y el { $by } pierde más de { $over } hojas, o la flecha se inclina: llame.
+    }
+   *[other] { $over ->
+        [one] Si entre el { $since } y el { $by } un tallo pierde más de { $over } hoja, o la flecha se inclina: llame.
+       *[other] Si entre el { $since } y el { $by } un tallo pierde más de { $over } hojas, o la flecha se inclina: llame.
+    }
+}
+summary-lost = { $n ->
+    [one] { $n } hoja perdida, más de lo que hacen la edad o un traslado: llame al responsable.
+   *[other] { $n } hojas perdidas, más de lo que hacen la edad o un traslado: llame al responsable.
+}
+summary-water-unknown = No se sabe cuánta agua necesita. Pregunte al responsable.
+summary-water-nothing-noted = No hay riegos anotados: toque hoy la tierra del cepellón.
+summary-water-due = Toca regar desde el { $date }: { $litres }.
+summary-water-next = Próximo riego: { $date }.
+summary-others-title = Todas las demás
+summary-fine = { $n ->
+    [0] De ninguna otra palma se sabe que esté como debe.
+    [one] { $text } palma está como debe.
+   *[other] { $text } palmas están como deben.
+}
+summary-late = { $n ->
+    [one] { $text } palma espera una visita: cuelgan más hojas muertas de las previstas.
+   *[other] { $text } palmas esperan una visita: cuelgan más hojas muertas de las previstas.
+}
+summary-unseen = { $n ->
+    [one] { $text } palma que nadie ha revisado aún: no se sabe cómo está.
+   *[other] { $text } palmas que nadie ha revisado aún: no se sabe cómo están.
+}
+summary-long-ago = { $n ->
+    [one] { $text } palma que nadie ha revisado en medio año: no se sabe cómo está hoy.
+   *[other] { $text } palmas que nadie ha revisado en medio año: no se sabe cómo están hoy.
+}
+summary-unread = { $n ->
+    [one] { $text } palma no se pudo leer: no se sabe cómo está.
+   *[other] { $text } palmas no se pudieron leer: no se sabe cómo están.
+}
+
+## Lo que se hizo por ellas
+
+summary-done-none = En este tiempo no hay cortes, traslados ni abonos anotados.
+summary-head-day = Día
+summary-head-site = Sitio
+summary-head-palms = Palmas
+summary-head-what = Qué
+summary-head-crew = Quién
+summary-head-blades = Filo antes de cada palma
+summary-did-fed-unnamed = Abonada; sin anotar con qué
+summary-did-moved-off = Sacada y trasladada; se quitó: { $what }
+summary-did-nothing-off = Cortada; no se quitó nada
+summary-uncounted = { $n ->
+    [one] en { $text } palma no se contó todo
+   *[other] en { $text } palmas no se contó todo
+}
+summary-blade-clean = limpio
+summary-blade-unknown = no se sabe
+summary-blade-not-noted = sin limpieza anotada
+summary-blade-dirty = no limpio
+summary-blade-at = { $what }: { $n ->
+    [one] { $n } palma
+   *[other] { $n } palmas
+}
+summary-done-earlier = { $n ->
+    [one] No se muestra { $n } renglón anterior; ahí se quitaron { $fronds } hojas.
+   *[other] No se muestran { $n } renglones anteriores; ahí se quitaron { $fronds } hojas.
+}
+summary-done-looked = Revisadas: { $palms ->
+    [one] { $palms } palma
+   *[other] { $palms } palmas
+} en { $days ->
+    [one] { $days } día
+   *[other] { $days } días
+}, la última vez el { $last }.
+summary-done-watered = Regadas: { $palms ->
+    [one] { $palms } palma
+   *[other] { $palms } palmas
+} en { $days ->
+    [one] { $days } día
+   *[other] { $days } días
+}, la última vez el { $last }.
+summary-no-money = Lo que costó no está en estos registros.
+
+## Lo que sigue para ellas
+
+summary-next-none = No hay nada previsto y no toca nada.
+summary-next-round = ronda prevista
+summary-next-visit = visita propuesta
+summary-next-look = revisión tras el traslado
+summary-next-round-what = { $palms }, cuadrilla: { $crew }
+summary-next-look-what = { $tags }{ $more ->
+    [0] { "" }
+   *[other] {" "}y { $more } más
+}
+summary-next-look-late = { $tags }{ $more ->
+    [0] { "" }
+   *[other] {" "}y { $more } más
+}: ya tocaba, nadie ha revisado
+summary-next-more = { $n ->
+    [one] No se muestra { $text } renglón posterior.
+   *[other] No se muestran { $text } renglones posteriores.
+}
+summary-next-no-visit = { $site }: en { $weeks } semanas no toca ninguna visita.
+summary-next-left = { $n ->
+    [one] Sin planificar: { $n } palma. { $why }
+   *[other] Sin planificar: { $n } palmas. { $why }
+}
+
+## Lo que el dueño debe cuidar
+
+summary-mind-title = Por favor, cuide
+summary-wires = Todo cable tiene corriente. Nadie que no trabaje en despeje de líneas se acerca a uno a menos de { $keep } con el cuerpo, la escalera, la pértiga o una hoja; por encima de 50 kV la distancia es mayor, y si no se sabe la tensión se pregunta antes a la compañía eléctrica.
+summary-wires-site = { $site }: la compañía eléctrica dice { $kv } kV a tierra; guarde { $keep }.
+summary-wires-palms = { $n ->
+    [one] Hay cables anotados en { $n } palma
+   *[other] Hay cables anotados en { $n } palmas
+}: { $tags }{ $more ->
+    [0] .
+   *[other] {" "}y { $more } más.
+}
+summary-wires-unknown = { $n ->
+    [one] En { $text } palma nadie anotó si hay cables cerca: primero mire arriba.
+   *[other] En { $text } palmas nadie anotó si hay cables cerca: primero mire arriba.
+}

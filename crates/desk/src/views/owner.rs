@@ -17,7 +17,9 @@ mod water;
 pub use done::Done;
 pub use drawn::{AHEAD_WEEKS, CrownPicture};
 pub use expect::StemView;
+pub(super) use expect::held;
 pub use links::{LinkRow, links};
+pub(super) use mind::{dirty, rule};
 
 use super::case::StemToday;
 use super::palms;
@@ -45,14 +47,14 @@ pub struct Point {
 
 impl Point {
     /// Words that are ours and need no source.
-    fn own(text: String) -> Point {
+    pub(super) fn own(text: String) -> Point {
         Point {
             text,
             ..Point::default()
         }
     }
 
-    fn of(speaker: &Speaker, text: &str, basis: Basis, sources: &[SourceKey]) -> Point {
+    pub(super) fn of(speaker: &Speaker, text: &str, basis: Basis, sources: &[SourceKey]) -> Point {
         Point {
             text: text.to_owned(),
             mark: speaker.basis(basis),
@@ -60,7 +62,7 @@ impl Point {
         }
     }
 
-    fn said(speaker: &Speaker, said: &Said) -> Point {
+    pub(super) fn said(speaker: &Speaker, said: &Said) -> Point {
         let own = speaker.say("basis-own");
         Point {
             text: said.text.clone(),

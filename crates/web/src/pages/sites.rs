@@ -1,13 +1,14 @@
 //! `/sites` and `/site/{name}`; `/crews` and `/crew/{name}`: where work is done, and who does it.
 
 use super::palm::facts;
-use super::palms;
+use super::{owners, palms};
 use crate::{App, Fault, Here, Reader, address, assets, page};
 use axum::extract::{Path, State};
 use axum::http::StatusCode;
 use axum::{Router, routing::get};
 use desk::views::Speaker;
 use desk::views::crews::{self, CrewRow, CrewView, CrewsView};
+use desk::views::owner_summary::Who;
 use desk::views::sites::{self, SiteRow, SiteView, SitesView};
 use maud::{Markup, html};
 
@@ -92,9 +93,13 @@ pub fn style() -> Markup {
     html! { link rel="stylesheet" href=(assets::address("sites.css")); }
 }
 
-/// The two places: sites and crews.
+/// The three places: sites, crews and owners.
 pub fn places(reader: &Reader, here: &str) -> Markup {
-    const TO: [(&str, &str); 2] = [("/sites", "sites-title"), ("/crews", "crews-title")];
+    const TO: [(&str, &str); 3] = [
+        ("/sites", "sites-title"),
+        ("/crews", "crews-title"),
+        ("/owners", "owners-title"),
+    ];
     html! {
         nav.places aria-label=(reader.say("sites-title")) {
             @for (href, words) in TO {
@@ -149,6 +154,7 @@ fn site(reader: &Reader, view: &SiteView) -> Markup {
             @if !view.row.hours.is_empty() { " · " (view.row.hours) }
             @if !view.row.state_words.is_empty() { " · " strong.state.{ (view.row.state) } { (view.row.state_words) } }
         }
+        p.actions { a.button href=(summary_of(&view.row)) { (reader.say("owners-link")) } }
         @if !view.described { p.note { (reader.say("sites-not-described")) } }
         @if !view.notes.is_empty() { p.own-words { (view.notes) } }
         @if view.described {
@@ -169,6 +175,14 @@ fn site(reader: &Reader, view: &SiteView) -> Markup {
             }
         }
     }
+}
+
+/// The summary that tells of a site: its owner's, or its own where no owner is named.
+fn summary_of(row: &SiteRow) -> String {
+    owners::summary(&match row.owner.trim() {
+        "" => Who::Site(row.name.clone()),
+        owner => Who::Owner(owner.to_owned()),
+    })
 }
 
 fn closed(reader: &Reader, view: &SiteView) -> Markup {

@@ -6,9 +6,10 @@ use crate::moved::promise_weeks;
 use crate::views::case::StemToday;
 use crate::views::history::hold_reason;
 use crate::views::loss;
+use crate::views::said::Speaker;
 use care::moving::{promise, tripped};
 use crown::ExpectedLoss;
-use model::{Inspection, Spear};
+use model::{Day, Finding, Inspection, PalmRecord, Spear};
 
 /// Days ahead of the longer outlook: 26 weeks.
 const LONGER_DAYS: i32 = 182;
@@ -129,12 +130,21 @@ pub(super) fn urgent(scene: &Scene) -> Vec<Point> {
     points
 }
 
-/// A hold that a person set says its reason and not the keeper's own words; what the signs ask for says itself.
 fn holds(scene: &Scene) -> Vec<Point> {
-    let speaker = scene.speaker;
-    let set: Vec<Point> = scene
-        .record
-        .holds_on(scene.office.today())
+    let today = scene.office.today();
+    held(scene.speaker, scene.record, &scene.standing.holds, today)
+}
+
+/// Why nobody cuts a palm. A hold that a person set says its reason and not the keeper's own words; what the signs ask
+/// for says itself.
+pub(in crate::views) fn held(
+    speaker: &Speaker,
+    record: &PalmRecord,
+    computed: &[Finding],
+    today: Day,
+) -> Vec<Point> {
+    let set: Vec<Point> = record
+        .holds_on(today)
         .map(|hold| {
             let reason = [("reason", hold_reason(speaker, &hold.reason).into())];
             Point::own(speaker.text("owner-held", &reason))
@@ -143,10 +153,10 @@ fn holds(scene: &Scene) -> Vec<Point> {
     if !set.is_empty() {
         return set;
     }
-    let computed = speaker.findings(&scene.standing.holds);
+    let computed = speaker.findings(computed);
     computed
         .iter()
-        .map(|said| Point::said(scene.speaker, said))
+        .map(|said| Point::said(speaker, said))
         .collect()
 }
 

@@ -3,6 +3,7 @@
 use super::{Point, Scene};
 use crate::views::cutting;
 use crate::views::moved;
+use crate::views::said::Speaker;
 use model::knowledge::MoveTopic;
 
 /// Rules that an owner is told, in the order told; each is a row of `pruning_rules.csv`.
@@ -17,7 +18,7 @@ const NEVER: [&str; 5] = [
 /// What is usual: for a moved palm the figures of practice and the trunk's colour; for any the way old fronds die.
 pub(super) fn usual(scene: &Scene) -> Vec<Point> {
     let mut points = Vec::new();
-    points.extend(rule(scene, "senescence_days"));
+    points.extend(rule(scene.speaker, "senescence_days"));
     if scene.under_way().is_some() {
         let said = moved::usual(scene.speaker);
         let shed = said.iter().filter(|s| s.code != "moved-usual-colour");
@@ -46,11 +47,15 @@ fn colour(scene: &Scene) -> Option<Point> {
 
 /// What nobody may do.
 pub(super) fn never(scene: &Scene) -> Vec<Point> {
-    let mut points: Vec<Point> = NEVER.iter().filter_map(|key| rule(scene, key)).collect();
+    let mut points: Vec<Point> = NEVER
+        .iter()
+        .filter_map(|key| rule(scene.speaker, key))
+        .collect();
     points.extend(nails(scene));
-    points.push(blades(scene));
+    let date_palm = scene.record.palm.species.starts_with("Phoenix");
+    points.push(dirty(scene.speaker, date_palm));
     if scene.record.palm.species.starts_with("Phoenix canariensis") {
-        points.extend(rule(scene, "cidp_no_chainsaw_leaves"));
+        points.extend(rule(scene.speaker, "cidp_no_chainsaw_leaves"));
     }
     points.extend(lawn_feed(scene));
     points.push(Point::own(scene.say("owner-never-alone")));
@@ -58,8 +63,7 @@ pub(super) fn never(scene: &Scene) -> Vec<Point> {
 }
 
 /// A row of the pruning rules in the reader's language.
-fn rule(scene: &Scene, key: &str) -> Option<Point> {
-    let speaker = scene.speaker;
+pub(in crate::views) fn rule(speaker: &Speaker, key: &str) -> Option<Point> {
     let row = speaker.knowledge.rule(key)?;
     let text = match speaker.words().lang() {
         crate::words::Lang::En => &row.text,
@@ -82,15 +86,15 @@ fn nails(scene: &Scene) -> Vec<Point> {
         .collect()
 }
 
-/// No dirty blades: our demand, with the rows it follows from.
-fn blades(scene: &Scene) -> Point {
-    let key = match scene.record.palm.species.starts_with("Phoenix") {
+/// No dirty blades: our demand, with the rows it follows from, which are stricter for date palms.
+pub(in crate::views) fn dirty(speaker: &Speaker, date_palm: bool) -> Point {
+    let key = match date_palm {
         true => "handsaw_sterile_each",
         false => "clean_every_site",
     };
-    let sources = scene.speaker.knowledge.rule(key).map(|row| &row.sources);
+    let sources = speaker.knowledge.rule(key).map(|row| &row.sources);
     Point {
-        text: scene.say("owner-never-dirty"),
+        text: speaker.say("owner-never-dirty"),
         mark: None,
         sources: sources.cloned().unwrap_or_default(),
     }
