@@ -100,7 +100,7 @@ fn rounds(scene: &Scene) -> Vec<NextRow> {
 /// Visits of the season; sites without one, and palms that are not planned for with the reason.
 fn visits(scene: &Scene, seasons: &[Arc<Vec<SiteSeason>>]) -> (Vec<NextRow>, Vec<String>) {
     let (mut rows, mut notes) = (Vec::new(), Vec::new());
-    let prices = SeasonPrices::of(scene.state.work.prices.as_ref());
+    let prices = SeasonPrices::of(scene.state);
     let mut left: BTreeMap<String, usize> = BTreeMap::new();
     for sites in seasons {
         let view = season::view(scene.speaker, sites, &prices, AHEAD_WEEKS, None);

@@ -317,10 +317,11 @@ fn points(scene: &Scene, seen: &Seen) -> Vec<Point> {
         }
     }
     if let Some(moved) = &seen.moved {
-        points.push(Point::own(format!(
-            "{}.",
-            crate::views::moved::next_look(speaker, moved)
-        )));
+        // who calls is told when to look again
+        if !seen.call() {
+            let next = crate::views::moved::next_look(speaker, moved);
+            points.push(Point::own(format!("{next}.")));
+        }
         points.extend(water(scene, seen.record));
     }
     // where somebody is to be called already there is nothing to wait for
