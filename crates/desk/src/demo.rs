@@ -13,6 +13,7 @@ mod look;
 mod moves;
 mod prices;
 mod roster;
+mod rounds;
 mod saws;
 mod tended;
 mod year;
@@ -31,7 +32,7 @@ pub const KEEPER: &str = "Wenna Sorrel";
 pub const CREW: &str = "Dario Fenlock";
 
 /// Everything recorded in the demo's year, oldest first: grounds and crews, palms, inspections, holds, notes,
-/// a correction, blades with their cuts and cleanings, moves.
+/// a correction, blades with their cuts and cleanings, moves, a round worked off and one of today.
 ///
 /// The year ends a few days before `today`.
 pub fn notes(today: Day) -> Vec<Note> {

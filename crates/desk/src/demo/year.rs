@@ -33,6 +33,7 @@ pub(super) fn notes(today: Day) -> Vec<Note> {
     super::tended::write(today, &mut book);
     super::links::write(today, &mut book);
     super::prices::write(today, &mut book);
+    super::rounds::write(today, &mut book);
     let mut notes = book.notes;
     notes.sort_by_key(|note| note.at);
     notes
