@@ -275,3 +275,6 @@ impl Writer<'_> {
         }
     }
 }
+
+#[cfg(test)]
+mod tests;

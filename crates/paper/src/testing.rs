@@ -62,3 +62,16 @@ pub(crate) fn pictures(document: &PagedDocument, scale: f64) -> Vec<Picture> {
     };
     document.pages().iter().map(draw).collect()
 }
+
+/// What a QR reader (`rqrr`) reads off all pages, page by page.
+pub(crate) fn codes_on(document: &PagedDocument) -> Vec<String> {
+    let mut read = Vec::new();
+    for page in pictures(document, 2.0) {
+        let (width, height) = (page.width, page.grey.len() / page.width);
+        let at = |x, y| page.grey(x, y);
+        let mut grey = rqrr::PreparedImage::prepare_from_greyscale(width, height, at);
+        let grids = grey.detect_grids();
+        read.extend(grids.iter().filter_map(|grid| Some(grid.decode().ok()?.1)));
+    }
+    read
+}

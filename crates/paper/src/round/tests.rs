@@ -1,6 +1,6 @@
 use super::*;
 use crate::leaf::Size;
-use crate::testing::{leaf, pictures, text_of};
+use crate::testing::{codes_on, leaf, pictures, text_of};
 use desk::views::{Line, Said};
 use desk::words::Lang;
 
@@ -158,4 +158,14 @@ fn the_mark_for_a_clean_blade_is_black() {
         .filter(|(x, y)| page.grey(*x, *y) < 30)
         .count();
     assert!(black > less + 1_000, "{black} {less}");
+}
+
+#[test]
+fn the_code_on_the_sheet_reads_back_as_the_page_of_the_round() {
+    for (lang, size) in [(Lang::En, Size::A4), (Lang::Es, Size::Letter)] {
+        let data = sheet(&leaf(lang, size), &round(), Some("http://192.0.2.17:7474/"));
+        let document = press::set(TEMPLATE, &data).unwrap();
+        let page = format!("http://192.0.2.17:7474{}", round().path);
+        assert_eq!(codes_on(&document), [page]);
+    }
 }
