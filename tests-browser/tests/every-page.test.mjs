@@ -43,6 +43,7 @@ const PAGES = {
   holds: "/palm/L-16/holds",
   remove: "/palm/L-16/remove",
   watering: "/watering",
+  "feeding-list": "/feeding",
   rounds: "/rounds",
   "rounds-plan": "/rounds/plan",
   "rounds-proposal": "/rounds/plan?go=yes&day=2026-05-05&scope=due",

@@ -9,7 +9,7 @@ use crate::office::Office;
 use crate::watering;
 use care::Settled;
 use care::feeding::{
-    Answer, Crown, FeedCase, MAINTENANCE, Plan, against_product, marks_stay, plan, verdict,
+    Answer, Crown, FeedCase, Line, MAINTENANCE, Plan, against_product, marks_stay, plan, verdict,
 };
 use crown::{Cut, Explanation, PalmReading, Quantiles, Reading};
 use model::{
@@ -80,6 +80,11 @@ impl Fed {
         self.with_case(day, &fed, plan)
     }
 
+    /// Whether something may be given on a day: see [`wants`].
+    pub fn wants_on(&self, day: Day) -> bool {
+        self.plan_on(day).lines.iter().any(wants)
+    }
+
     /// What stands against noting a feeding of a day: a rule, a move, a feeding shortly before, a starving bag.
     /// `but` is the entry that is being corrected.
     pub fn against(&self, day: Day, product: &str, against: &str, but: &str) -> Vec<Finding> {
@@ -119,6 +124,13 @@ impl Fed {
             knowledge: Knowledge::embedded(),
         })
     }
+}
+
+/// Whether a line of a plan is to be given on the day of the plan: nothing bars it, and it is against a shortage that was
+/// not fed against yet, or due again. Maintenance that nobody began is not wanted.
+pub fn wants(line: &Line) -> bool {
+    let first = line.last.is_none() && line.against != MAINTENANCE;
+    line.refused.is_empty() && !line.doses.is_empty() && (first || line.next.is_some())
 }
 
 /// One palm; `asked` are shortages to plan for besides. `None` if it is not in the register.

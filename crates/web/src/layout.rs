@@ -18,6 +18,8 @@ pub enum Here {
     Moved,
     /// Palms that want water.
     Watering,
+    /// Palms that want feed.
+    Feeding,
     /// Sites and crews.
     Sites,
     /// A summary for each owner.
@@ -51,6 +53,7 @@ const PLACES: [(Here, &str, &str); 16] = [
     (Here::Season, "/season", "common-season"),
     (Here::Moved, "/moved", "common-moved"),
     (Here::Watering, "/watering", "common-watering"),
+    (Here::Feeding, "/feeding", "common-feeding"),
     (Here::Sites, "/sites", "common-sites"),
     (Here::Owners, "/owners", "common-owners"),
     (Here::Estimate, "/estimate", "common-estimate"),

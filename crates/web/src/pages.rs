@@ -5,6 +5,7 @@ mod api;
 pub mod blades;
 mod disorders;
 pub mod estimate;
+pub mod feeding;
 pub mod moved;
 pub mod owner;
 mod owners;
@@ -46,6 +47,7 @@ pub fn router() -> Router<App> {
         .merge(disorders::router())
         .merge(moved::router())
         .merge(watering::router())
+        .merge(feeding::router())
         .merge(season::router())
         .merge(owner::router())
         .merge(owners::router())

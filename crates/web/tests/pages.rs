@@ -44,7 +44,7 @@ fn register() -> Book {
     book
 }
 
-const PLACES: [&str; 37] = [
+const PLACES: [&str; 38] = [
     "/",
     "/palms",
     "/palms?q=zzz",
@@ -73,6 +73,7 @@ const PLACES: [&str; 37] = [
     "/selection",
     "/selection?n=3&species-0=Sabal+palmetto&green-0=20&brown-0=4&dug-0=40&species-1=Nonesuch&green-1=x&dug-2=3",
     "/watering",
+    "/feeding",
     "/watering?site=South+yard",
     "/palm/A1/water",
     "/palm/A1/feeding",

@@ -1,5 +1,25 @@
 ### Feeding: what, how much, what bars it, whether the crown answered
 
+common-feeding = Feeding
+feed-list-title = Feeding
+feed-list-empty = No palm may be short of anything, as far as is known, and none was fed. Any palm can be fed from its own page.
+feed-summary = { $now ->
+    [0] No palm wants feed today
+    [one] { $now } palm wants somebody today
+   *[other] { $now } palms want somebody today
+}; { $all ->
+    [one] { $all } palm may be short of something or is fed.
+   *[other] { $all } palms may be short of something or are fed.
+}
+feed-group-worse = Became worse after feeding
+feed-group-now = May be fed now
+feed-group-wait = Not now
+feed-list-open = plan and log
+feed-list-what = Palms stand here whose signs and counts make a shortage at least 30 % probable, and palms that were fed. The label and the licence come before every rate.
+feed-list-rules = No local rule on feeding was entered for { $site }.
+feed-list-all = All palms
+feed-list-rules-enter = Enter it with the site
+
 feed-title = Feeding of { $tag }
 feed-link = Feeding
 feed-jump-plan = Plan

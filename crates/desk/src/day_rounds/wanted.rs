@@ -132,7 +132,9 @@ impl Wanted {
             }
             Task::Cut => may_cut && (due || self.always),
             Task::Water => self.dry.contains_key(&record.id),
-            Task::Feed => hungry(office, record, self.day),
+            Task::Feed => {
+                feeding::of(office, record, &[]).is_some_and(|fed| fed.wants_on(self.day))
+            }
         };
         self.tasks.iter().copied().filter(wants).collect()
     }
@@ -166,18 +168,6 @@ fn dry(office: &Office, day: Day) -> BTreeMap<PalmId, Day> {
         Some((own.record.id, next))
     });
     due.collect()
-}
-
-/// Whether the plan of feeding has something that may be given on the day: against a shortage that was not fed against yet,
-/// or again. Maintenance that nobody began is not asked for.
-fn hungry(office: &Office, record: &Arc<PalmRecord>, day: Day) -> bool {
-    let plan = feeding::of(office, record, &[]).map(|fed| fed.plan_on(day));
-    plan.is_some_and(|plan| {
-        plan.lines.iter().any(|line| {
-            let first = line.last.is_none() && line.against != care::feeding::MAINTENANCE;
-            line.refused.is_empty() && (first || line.next.is_some())
-        })
-    })
 }
 
 /// Tasks as rounds write them.

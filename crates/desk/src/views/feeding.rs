@@ -1,11 +1,13 @@
-//! `/palm/{tag}/feeding`: what to feed, how much, how often, what bars it, and whether the crown answered.
+//! `/feeding`, and `/palm/{tag}/feeding`: what to feed, how much, how often, what bars it, and whether the crown answered.
 
 mod line;
+mod list;
 mod log;
 #[cfg(test)]
 mod tests;
 
 pub use line::{DoseLine, FeedLine, Statement, json};
+pub use list::{FeedGroup, FeedingList, ListRow, RowLine, list};
 pub use log::LogLine;
 
 use super::said::{Cited, Said, Speaker};

@@ -59,6 +59,7 @@ pub fn page_of(view: &View) -> Markup {
             a href="#given" { (view.say("feed-jump-log")) }
             a href="#products" { (view.say("feed-jump-products")) }
             a href=(address::palm(&own.tag, "/water")) { (view.say("watering-link")) }
+            a href="/feeding" { (view.say("feed-list-all")) }
         }
         @if view.noting() { (note(view)) }
         (rules(view))
@@ -72,7 +73,7 @@ pub fn page_of(view: &View) -> Markup {
         (log(view, &own.log))
         (products(view, &own.products))
     };
-    page(view.reader, Here::Watering, &title, body)
+    page(view.reader, Here::Feeding, &title, body)
 }
 
 fn rules(view: &View) -> Markup {
@@ -85,7 +86,12 @@ fn rules(view: &View) -> Markup {
                 @if !own.free.is_empty() { p { (view.say("feed-free")) " " (own.free.join("; ")) } }
             }
         }
-        @if let Some(unknown) = &own.rules_unknown { p.pending data-testid="rules-unknown" { (unknown) } }
+        @if let Some(unknown) = &own.rules_unknown {
+            p.pending data-testid="rules-unknown" {
+                (unknown)
+                @if !own.site.is_empty() { " " a href=(address::site(&own.site, "/edit")) { (view.say("feed-list-rules-enter")) } }
+            }
+        }
         ul.sentences { @for rule in &own.rules { li { (statement(rule)) } } }
     }
 }

@@ -215,3 +215,64 @@ fn everything_shown_has_words_in_both_languages() {
         }
     }
 }
+
+/// The palm blend is due again after 60 to 91 days [mitchell-fert; ep261]: D1 and E1 are, F1 is not, G1 is and its town
+/// bars it.
+#[test]
+fn the_list_tells_who_may_be_fed_now() {
+    let mut book = yard();
+    for (tag, site, on) in [
+        ("D1", "North yard", "2026-04-01"),
+        ("E1", "", "2026-04-01"),
+        ("F1", "North yard", "2026-07-01"),
+        ("G1", "Town", "2026-04-01"),
+    ] {
+        let id = book.register(palm("Sabal palmetto").tag(tag).site(site));
+        feed(&mut book, id, on, "palm-blend", "");
+    }
+    let office = office(&book);
+    let view = list(&speaker(Lang::En), &office);
+    let tags = |key: &str| -> Vec<&str> {
+        let group = view.groups.iter().find(|group| group.key == key);
+        group.map_or(Vec::new(), |group| {
+            group.rows.iter().map(|r| r.tag.as_str()).collect()
+        })
+    };
+    assert_eq!(tags("now"), ["E1", "D1"]);
+    assert_eq!(tags("wait"), ["A1", "F1", "G1"]);
+    assert!(tags("worse").is_empty());
+    assert_eq!(view.rules_unknown, ["North yard"]);
+    assert!(
+        view.summary
+            .starts_with("2 palms want somebody today; 5 palms"),
+        "{}",
+        view.summary
+    );
+    let line = |tag: &str| {
+        let row = view
+            .groups
+            .iter()
+            .flat_map(|g| &g.rows)
+            .find(|r| r.tag == tag)
+            .unwrap();
+        (
+            row.lines[0].wants,
+            row.lines[0].what.clone(),
+            row.answer.clone(),
+        )
+    };
+    let (wants, what, answer) = line("D1");
+    assert!(
+        wants && what.starts_with("Palm blend") && answer.is_none(),
+        "{what}"
+    );
+    assert!(line("G1").1.contains("the town's ordinance"));
+    assert!(
+        line("F1").1.contains("not again before"),
+        "{:?}",
+        line("F1")
+    );
+    assert_eq!(line("A1").2.as_deref(), Some("The crown answers."));
+    let spanish = list(&speaker(Lang::Es), &office);
+    assert!(spanish.summary.starts_with("2 palmeras"));
+}
