@@ -44,7 +44,7 @@ pub enum Here {
     Elsewhere,
 }
 
-const PLACES: [(Here, &str, &str); 16] = [
+const PLACES: [(Here, &str, &str); 17] = [
     (Here::Today, "/", "common-today"),
     (Here::Palms, "/palms", "common-palms"),
     (Here::Rounds, "/rounds", "common-rounds"),
