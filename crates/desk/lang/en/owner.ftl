@@ -304,6 +304,7 @@ summary-water-nothing-noted = No watering is noted: feel the soil of the ball to
 summary-water-due = Water due since { $date }: { $litres }.
 summary-water-next = Next water { $date }.
 summary-others-title = All others
+summary-no-palms = No palm stands here yet.
 summary-fine = { $n ->
     [0] No other palm is known to be as it should be.
     [one] { $text } palm as it should be.
@@ -390,9 +391,21 @@ summary-next-more = { $n ->
    *[other] { $text } later lines are not shown.
 }
 summary-next-no-visit = { $site }: no visit falls due within { $weeks } weeks.
-summary-next-left = { $n ->
-    [one] Not planned for: { $n } palm. { $why }
-   *[other] Not planned for: { $n } palms. { $why }
+summary-left-unseen = { $n ->
+    [one] { $n } palm is not planned for: nobody has looked at it yet.
+   *[other] { $n } palms are not planned for: nobody has looked at them yet.
+}
+summary-left-unread = { $n ->
+    [one] { $n } palm is not planned for: it could not be read.
+   *[other] { $n } palms are not planned for: they could not be read.
+}
+summary-left-held = { $n ->
+    [one] { $n } palm is not planned for: it is on hold, nobody has said until when.
+   *[other] { $n } palms are not planned for: they are on hold, nobody has said until when.
+}
+summary-left-many = { $n ->
+    [one] { $n } palm is not planned for yet: others of its site are due first.
+   *[other] { $n } palms are not planned for yet: others of their site are due first.
 }
 
 ## What the owner must mind

@@ -304,6 +304,7 @@ summary-water-nothing-noted = No hay riegos anotados: toque hoy la tierra del ce
 summary-water-due = Toca regar desde el { $date }: { $litres }.
 summary-water-next = Próximo riego: { $date }.
 summary-others-title = Todas las demás
+summary-no-palms = Aún no hay ninguna palma aquí.
 summary-fine = { $n ->
     [0] De ninguna otra palma se sabe que esté como debe.
     [one] { $text } palma está como debe.
@@ -390,9 +391,21 @@ summary-next-more = { $n ->
    *[other] No se muestran { $text } renglones posteriores.
 }
 summary-next-no-visit = { $site }: en { $weeks } semanas no toca ninguna visita.
-summary-next-left = { $n ->
-    [one] Sin planificar: { $n } palma. { $why }
-   *[other] Sin planificar: { $n } palmas. { $why }
+summary-left-unseen = { $n ->
+    [one] { $n } palma sin planificar: nadie la ha revisado aún.
+   *[other] { $n } palmas sin planificar: nadie las ha revisado aún.
+}
+summary-left-unread = { $n ->
+    [one] { $n } palma sin planificar: no se pudo leer.
+   *[other] { $n } palmas sin planificar: no se pudieron leer.
+}
+summary-left-held = { $n ->
+    [one] { $n } palma sin planificar: está en espera y nadie ha dicho hasta cuándo.
+   *[other] { $n } palmas sin planificar: están en espera y nadie ha dicho hasta cuándo.
+}
+summary-left-many = { $n ->
+    [one] { $n } palma aún sin planificar: a otras de su sitio les toca antes.
+   *[other] { $n } palmas aún sin planificar: a otras de su sitio les toca antes.
 }
 
 ## Lo que el dueño debe cuidar

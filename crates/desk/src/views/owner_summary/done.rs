@@ -7,7 +7,7 @@ use model::{Day, PalmId};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Rows of the list; what is older is counted.
-pub const MOST_DONE: usize = 12;
+pub const MOST_DONE: usize = 8;
 
 /// One day's work of one kind at one site.
 #[derive(Clone, PartialEq, Debug)]

@@ -7,11 +7,7 @@ use model::{PalmRecord, SourceKey};
 use std::sync::Arc;
 
 /// Rows of `pruning_rules.csv` that every owner is told, in the order told.
-const RULES: [&str; 3] = [
-    "horizontal_line_extension",
-    "keep_deficient_leaves",
-    "spikes_prohibited",
-];
+const RULES: [&str; 2] = ["horizontal_line_extension", "spikes_prohibited"];
 /// Rows of `safety.csv` behind the words on wires.
 const WIRES: [&str; 3] = ["line_min_50kv", "line_formula", "defer_all"];
 /// Palms with wires near that are named.

@@ -5,12 +5,12 @@ use super::{AHEAD_WEEKS, Scene};
 use crate::season::SiteSeason;
 use crate::season::prices::SeasonPrices;
 use crate::views::season::{self, site_name};
-use model::Day;
+use model::{Day, Finding};
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 /// Rows of the list; what is later is counted.
-pub const MOST_NEXT: usize = 12;
+pub const MOST_NEXT: usize = 8;
 /// Tags that one row names.
 const MOST_TAGS: usize = 6;
 
@@ -101,7 +101,6 @@ fn rounds(scene: &Scene) -> Vec<NextRow> {
 fn visits(scene: &Scene, seasons: &[Arc<Vec<SiteSeason>>]) -> (Vec<NextRow>, Vec<String>) {
     let (mut rows, mut notes) = (Vec::new(), Vec::new());
     let prices = SeasonPrices::of(scene.state);
-    let mut left: BTreeMap<String, usize> = BTreeMap::new();
     for sites in seasons {
         let view = season::view(scene.speaker, sites, &prices, AHEAD_WEEKS, None);
         for site in view.sites {
@@ -115,16 +114,29 @@ fn visits(scene: &Scene, seasons: &[Arc<Vec<SiteSeason>>]) -> (Vec<NextRow>, Vec
                 ];
                 notes.push(scene.speaker.text("summary-next-no-visit", &args));
             }
-            for palm in site.left {
-                *left.entry(palm.text).or_default() += 1;
-            }
         }
     }
-    for (why, n) in left {
-        let args = [("n", (n as i64).into()), ("why", why.into())];
-        notes.push(scene.speaker.text("summary-next-left", &args));
-    }
+    notes.extend(left(scene, seasons));
     (rows, notes)
+}
+
+/// How many palms the season does not plan for, by reason.
+fn left(scene: &Scene, seasons: &[Arc<Vec<SiteSeason>>]) -> Vec<String> {
+    let mut all: BTreeMap<&str, (&Finding, usize)> = BTreeMap::new();
+    for site in seasons.iter().flat_map(|sites| sites.iter()) {
+        for palm in &site.left {
+            all.entry(palm.why.code).or_insert((&palm.why, 0)).1 += 1;
+        }
+    }
+    let said = all.into_iter().map(|(code, (why, n))| {
+        let own = code.replace("season-", "summary-");
+        match scene.speaker.words().has(&own) {
+            true => scene.n(&own, n),
+            // a reason that is new to the season says itself
+            false => scene.speaker.measure.finding(why),
+        }
+    });
+    said.collect()
 }
 
 /// The next look at each palm on its way, those of one site and day together.

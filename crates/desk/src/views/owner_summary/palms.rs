@@ -371,6 +371,9 @@ fn water(scene: &Scene, record: &Arc<PalmRecord>) -> Option<Point> {
 
 /// All other palms, counted: as they should be, waiting, not seen.
 pub(super) fn others(scene: &Scene, palms: &Sorted) -> Vec<String> {
+    if palms.all.is_empty() {
+        return vec![scene.say("summary-no-palms")];
+    }
     let mut said = vec![scene.n("summary-fine", palms.of(Bin::Fine))];
     let rest = [
         (Bin::Late, "summary-late"),

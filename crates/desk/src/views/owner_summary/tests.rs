@@ -412,7 +412,7 @@ fn long_lists_are_cut_short_and_say_so() {
     assert_eq!(view.done[0].date, "15 May 2026");
     assert_eq!(
         view.done_notes[0],
-        "3 earlier lines are not shown; they took off 3 fronds."
+        "7 earlier lines are not shown; they took off 7 fronds."
     );
 }
 
