@@ -145,7 +145,7 @@ fn what_was_recorded_is_what_is_counted() {
 
 #[test]
 fn another_owners_palms_and_the_keepers_words_never_appear() {
-    let yard = yard();
+    let mut yard = yard();
     let told = texts(&of_ada(&yard.book)).join("\n");
     for foreign in ["O1", "X1", "Z1", "Bea", "Boathouse", "Other", "Old gang"] {
         assert!(!told.contains(foreign), "{foreign} in:\n{told}");
@@ -168,6 +168,15 @@ fn another_owners_palms_and_the_keepers_words_never_appear() {
             .iter()
             .any(|line| line.starts_with("1 palm that nobody has looked at yet"))
     );
+    let unplanned = "1 palm is not planned for: nobody has looked at it yet.";
+    assert!(bare.next_notes.iter().any(|note| note == unplanned));
+    let lot = Site {
+        name: "Lot".into(),
+        ..Site::default()
+    };
+    yard.book.write(Body::SiteDescribed(lot), None);
+    let empty = summary(&yard.book, &Who::Site("Lot".into()));
+    assert_eq!(empty.others, ["No palm stands here yet."]);
     assert_eq!(
         count(&summary(&yard.book, &Who::Site(String::new())), "palms"),
         1
