@@ -276,7 +276,7 @@ fn an_independent_reader_takes_the_feed_as_it_was_meant() {
         .iter()
         .find(|e| e["UID"] == format!("round-{}@spearleaf.invalid", round.0))
         .unwrap();
-    assert_eq!(planned["SUMMARY"], "Ronda Ants; and Bees, too: 9 palmeras");
+    assert_eq!(planned["SUMMARY"], "Ronda Ants; and Bees, too: 9 palmas");
     assert_eq!(
         (planned["DTSTART"].as_str(), planned["DTEND"].as_str()),
         ("20260617", "20260618")

@@ -2,22 +2,22 @@
 
 common-feeding = Abono
 feed-list-title = Abono
-feed-list-empty = A ninguna palmera le falta nada, que se sepa, y ninguna se abonó. Cualquier palmera se puede abonar desde su propia página.
+feed-list-empty = A ninguna palma le falta nada, que se sepa, y ninguna se abonó. Cualquier palma se puede abonar desde su propia página.
 feed-summary = { $now ->
-    [0] Ninguna palmera pide abono hoy
-    [one] { $now } palmera pide a alguien hoy
-   *[other] { $now } palmeras piden a alguien hoy
+    [0] Ninguna palma pide abono hoy
+    [one] { $now } palma pide a alguien hoy
+   *[other] { $now } palmas piden a alguien hoy
 }; { $all ->
-    [one] a { $all } palmera puede faltarle algo o se abona.
-   *[other] a { $all } palmeras puede faltarles algo o se abonan.
+    [one] a { $all } palma puede faltarle algo o se abona.
+   *[other] a { $all } palmas puede faltarles algo o se abonan.
 }
 feed-group-worse = Empeoraron después del abono
 feed-group-now = Se pueden abonar ahora
 feed-group-wait = Ahora no
 feed-list-open = plan y registro
-feed-list-what = Aquí están las palmeras cuyos signos y recuentos hacen probable una carencia con un 30 % o más, y las que se abonaron. La etiqueta y la licencia van antes que toda dosis.
+feed-list-what = Aquí están las palmas cuyos signos y recuentos hacen probable una carencia con un 30 % o más, y las que se abonaron. La etiqueta y la licencia van antes que toda dosis.
 feed-list-rules = No se anotó ninguna norma local de abono para { $site }.
-feed-list-all = Todas las palmeras
+feed-list-all = Todas las palmas
 feed-list-rules-enter = Anotarla con el sitio
 
 feed-title = Abonado de { $tag }

@@ -19,8 +19,8 @@ tracing-no-agent = { $count ->
    *[other] { $count } limpiezas no nombran el producto: nadie puede decir qué valieron.
 } El contacto pasa en el conjunto posible.
 tracing-strange-palms = { $count ->
-    [one] { $count } palmera del registro no está entre las palmeras: no se conoce su especie, y transmite la enfermedad en el conjunto posible.
-   *[other] { $count } palmeras del registro no están entre las palmeras: no se conoce su especie, y transmiten la enfermedad en el conjunto posible.
+    [one] { $count } palma del registro no está entre las palmas: no se conoce su especie, y transmite la enfermedad en el conjunto posible.
+   *[other] { $count } palmas del registro no están entre las palmas: no se conoce su especie, y transmiten la enfermedad en el conjunto posible.
 }
 tracing-ties = { $count ->
     [one] Una hoja tiene un corte y otra anotación
@@ -31,9 +31,9 @@ tracing-overlap = Hoja { $blade }: { $count ->
    *[other] { $count } cortes empezaron
 } antes de que terminara la anotación anterior. Nadie sabe cuál fue primero: tales contactos son posibles, nunca seguros. Corrija las horas si las conoce mejor.
 tracing-cut-strange = Hoja { $blade }: { $count ->
-    [one] un corte es de una palmera
-   *[other] { $count } cortes son de palmeras
-} que nadie registró. Queda fuera hasta que se registre la palmera.
+    [one] un corte es de una palma
+   *[other] { $count } cortes son de palmas
+} que nadie registró. Queda fuera hasta que se registre la palma.
 tracing-lent = La hoja { $blade } se prestó { $count ->
     [one] una vez
    *[other] { $count } veces
@@ -46,21 +46,21 @@ tracing-later-rows = { $count ->
 ## El rastreo
 
 tracing-not-on-blades = No se sabe que esta enfermedad viaje en las hojas de corte. Lo que cortaron no dice nada; vigile en su lugar los hospedantes cercanos.
-tracing-spread-unknown = No se sabe cómo se propaga esta enfermedad. Se dan las dos listas: las palmeras que compartieron hoja y los hospedantes cercanos.
-tracing-not-named = No se nombra ninguna enfermedad: cada palmera cuenta como hospedante que nadie conoce, y una limpieza debe servir contra todas.
-tracing-no-shortest = No se conoce el plazo más corto de la infección al primer síntoma. El conjunto posible toma la palmera expuesta por infecciosa enseguida; el conjunto seguro termina en la primera generación. Indique --latency-days si lo sabe mejor.
+tracing-spread-unknown = No se sabe cómo se propaga esta enfermedad. Se dan las dos listas: las palmas que compartieron hoja y los hospedantes cercanos.
+tracing-not-named = No se nombra ninguna enfermedad: cada palma cuenta como hospedante que nadie conoce, y una limpieza debe servir contra todas.
+tracing-no-shortest = No se conoce el plazo más corto de la infección al primer síntoma. El conjunto posible toma la palma expuesta por infecciosa enseguida; el conjunto seguro termina en la primera generación. Indique --latency-days si lo sabe mejor.
 tracing-no-longest = No se conoce el plazo más largo de la infección al primer síntoma. La vigilancia no tiene fin, y un caso puede haber sido infeccioso desde que empieza el registro. Indique --latency-days si lo sabe mejor.
 tracing-case-not-cut = El registro no tiene ningún corte de { $tag }. Puede que una hoja la cortara de todos modos: pregunte a quienes trabajaron allí.
-tracing-no-such-palm = No hay ninguna palmera con la etiqueta «{ $tag }», ni en el registro ni entre las palmeras.
+tracing-no-such-palm = No hay ninguna palma con la etiqueta «{ $tag }», ni en el registro ni entre las palmas.
 tracing-no-such-disorder = No hay ninguna enfermedad «{ $found }». Se conocen: { $known }.
 tracing-too-large = El registro es demasiado grande para un rastreo: { $why }.
 
 ## Lo que se dice
 
 cli-traced = { $exposed ->
-    [0] Ninguna palmera está expuesta
-    [one] { $exposed } palmera está expuesta
-   *[other] { $exposed } palmeras están expuestas
+    [0] Ninguna palma está expuesta
+    [one] { $exposed } palma está expuesta
+   *[other] { $exposed } palmas están expuestas
 } ({ $certain } con seguridad, { $possible } tal vez), { $sources ->
     [0] ningún origen posible
     [one] { $sources } origen posible

@@ -274,5 +274,5 @@ fn the_list_tells_who_may_be_fed_now() {
     );
     assert_eq!(line("A1").2.as_deref(), Some("The crown answers."));
     let spanish = list(&speaker(Lang::Es), &office);
-    assert!(spanish.summary.starts_with("2 palmeras"));
+    assert!(spanish.summary.starts_with("2 palmas"));
 }
