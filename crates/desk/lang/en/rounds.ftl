@@ -11,6 +11,7 @@ rounds-lead = { $n ->
    *[other] { $n } rounds are planned from today on.
 }
 rounds-plan-link = Plan a day
+today-rounds = Rounds today
 rounds-past = Earlier rounds
 rounds-row = { $crew }: { $palms ->
     [one] { $palms } palm

@@ -11,6 +11,7 @@ rounds-lead = { $n ->
    *[other] Hay { $n } rondas previstas desde hoy.
 }
 rounds-plan-link = Planificar un día
+today-rounds = Rondas de hoy
 rounds-past = Rondas anteriores
 rounds-row = { $crew }: { $palms ->
     [one] { $palms } palma

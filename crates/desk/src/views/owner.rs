@@ -21,6 +21,8 @@ pub(super) use expect::held;
 pub use links::{LinkRow, links};
 pub(super) use mind::{dirty, rule};
 
+pub(super) use done::cut_parts;
+
 use super::case::StemToday;
 use super::palms;
 use super::said::{Said, Speaker};

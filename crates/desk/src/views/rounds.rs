@@ -12,7 +12,7 @@ pub use builder::{
     BuilderView, CrewChoice, LeftGroup, ProposalView, RoundTable, SiteChoice, StopRow, builder,
     json, proposal,
 };
-pub use list::{RoundRow, RoundsView, list};
+pub use list::{RoundRow, RoundsView, list, of_today};
 pub use map::{Dot, MapView, Track};
 pub use round::{NextStop, RoundPage, StopLine, page};
 pub use sheet::{Card, CrewSheet, SheetRow, Warned, sheet};

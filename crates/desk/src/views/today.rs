@@ -2,6 +2,7 @@
 
 use super::needs::{self, Need};
 use super::paging::Paging;
+use super::rounds::{RoundRow, of_today};
 use super::said::{Speaker, weight};
 use super::standing::Standings;
 use crate::office::Office;
@@ -39,6 +40,8 @@ pub struct TodayView {
     pub date: String,
     /// One sentence: how many of how many.
     pub summary: String,
+    /// The rounds of today.
+    pub rounds: Vec<RoundRow>,
     /// Palms on this page.
     pub rows: Vec<NeedRow>,
     /// Pages.
@@ -82,6 +85,7 @@ pub fn view(speaker: &Speaker, office: &Office, standings: &Standings, page: usi
     TodayView {
         date: speaker.measure.date(today),
         summary: speaker.text("today-summary", &counts),
+        rounds: of_today(speaker, office),
         rows: rows.collect(),
         pending: pending(speaker, standings.missing(office)),
         noticed: state

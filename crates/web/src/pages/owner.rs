@@ -4,6 +4,8 @@
 
 mod sheet;
 
+pub use sheet::rests_on;
+
 pub use sheet::{body, style};
 
 use super::sheets::{own_address, print};

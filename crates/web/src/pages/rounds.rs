@@ -40,7 +40,8 @@ fn body(reader: &Reader, view: &RoundsView) -> Markup {
     }
 }
 
-fn rows(rows: &[RoundRow]) -> Markup {
+/// Rounds, each with the way to its page.
+pub fn rows(rows: &[RoundRow]) -> Markup {
     html! {
         @if !rows.is_empty() {
             ul.rounds-list {

@@ -1,6 +1,6 @@
 //! `/`: what needs a person, worst first.
 
-use super::paging;
+use super::{paging, rounds};
 use crate::{App, Fault, Here, Reader, address, page};
 use axum::extract::{Query, State};
 use axum::{Router, routing::get};
@@ -52,6 +52,13 @@ fn body(reader: &Reader, view: &TodayView) -> Markup {
         @if view.empty { (empty(reader)) } @else {
             p.lead data-testid="summary" { (view.summary) }
             @if let Some(pending) = &view.pending { p.pending role="status" { (pending) } }
+            @if !view.rounds.is_empty() && view.paging.page == 1 {
+                (rounds::style())
+                section data-testid="rounds" {
+                    h2 { (reader.say("today-rounds")) }
+                    (rounds::rows(&view.rounds))
+                }
+            }
             ol.needs { @for row in &view.rows { li class=(row.weight) data-code=(row.code) { (need(reader, row)) } } }
             (paging::links(reader, &view.paging, |n| address::with_query("/", &[("page", &n.to_string())])))
             @if !view.noticed.is_empty() {

@@ -3,6 +3,7 @@
 use super::Scene;
 use crate::clock::local_day;
 use crate::moved::last_move;
+use crate::views::Speaker;
 use crate::views::history::counted_fronds;
 use crate::views::moved::facts;
 use model::{Day, Tending};
@@ -105,27 +106,30 @@ fn taken(scene: &Scene) -> BTreeMap<Day, [u32; 4]> {
     days
 }
 
+/// "2 yellowing, 12 brown, 3 stalks": of green, yellowing and brown fronds and stalks those that came off.
+pub fn cut_parts(speaker: &Speaker, off: &[u32; 4]) -> String {
+    let codes = [
+        "owner-cut-green",
+        "owner-cut-yellowing",
+        "owner-cut-brown",
+        "owner-cut-stalks",
+    ];
+    let parts: Vec<String> = codes
+        .iter()
+        .zip(off)
+        .filter(|(_, n)| **n > 0)
+        .map(|(code, n)| speaker.text(code, &[("n", i64::from(*n).into())]))
+        .collect();
+    parts.join(", ")
+}
+
 fn cuts(scene: &Scene) -> Vec<(Day, Done)> {
     let speaker = scene.speaker;
     let taken = taken(scene);
     let earlier = taken.len().saturating_sub(MOST_CUTS);
-    let words = |off: &[u32; 4]| {
-        let codes = [
-            "owner-cut-green",
-            "owner-cut-yellowing",
-            "owner-cut-brown",
-            "owner-cut-stalks",
-        ];
-        let parts: Vec<String> = codes
-            .iter()
-            .zip(off)
-            .filter(|(_, n)| **n > 0)
-            .map(|(code, n)| speaker.text(code, &[("n", i64::from(*n).into())]))
-            .collect();
-        match parts.is_empty() {
-            true => speaker.say("owner-cut-uncounted"),
-            false => speaker.text("owner-cut", &[("what", parts.join(", ").into())]),
-        }
+    let words = |off: &[u32; 4]| match cut_parts(speaker, off) {
+        parts if parts.is_empty() => speaker.say("owner-cut-uncounted"),
+        parts => speaker.text("owner-cut", &[("what", parts.into())]),
     };
     let mut list: Vec<(Day, Done)> = taken
         .iter()

@@ -2,6 +2,7 @@
 
 use super::Scene;
 use super::work::{Blade, Kind, Off, Work};
+use crate::views::owner::cut_parts;
 use crate::views::season::site_name;
 use model::{Day, PalmId};
 use std::collections::{BTreeMap, BTreeSet};
@@ -120,19 +121,7 @@ fn what(scene: &Scene, kind: Kind, works: &[&Work]) -> String {
 
 /// "Taken off: 2 yellowing, 12 brown, 3 stalks".
 fn parts(scene: &Scene, off: &Off, code: &str) -> String {
-    let codes = [
-        "owner-cut-green",
-        "owner-cut-yellowing",
-        "owner-cut-brown",
-        "owner-cut-stalks",
-    ];
-    let parts: Vec<String> = codes
-        .iter()
-        .zip(off.parts)
-        .filter(|(_, n)| *n > 0)
-        .map(|(code, n)| scene.speaker.text(code, &[("n", i64::from(n).into())]))
-        .collect();
-    let what = [("what", parts.join(", ").into())];
+    let what = [("what", cut_parts(scene.speaker, &off.parts).into())];
     scene.speaker.text(code, &what)
 }
 

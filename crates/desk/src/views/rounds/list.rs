@@ -59,6 +59,16 @@ pub fn list(speaker: &Speaker, office: &Office) -> RoundsView {
     }
 }
 
+/// The rounds of today, the earliest first.
+pub fn of_today(speaker: &Speaker, office: &Office) -> Vec<RoundRow> {
+    let (state, today) = (office.state(), office.today());
+    let rounds = state.work.rounds.values();
+    let mut rounds: Vec<&RoundRecord> = rounds.filter(|r| r.plan.day == today).collect();
+    rounds.sort_by_key(|r| (r.plan.leave, r.plan.crew.clone()));
+    let rows = rounds.into_iter();
+    rows.map(|r| row(speaker, &state, r, today)).collect()
+}
+
 fn row(speaker: &Speaker, state: &State, round: &RoundRecord, today: Day) -> RoundRow {
     let plan = &round.plan;
     let sites: BTreeSet<&str> = plan

@@ -147,6 +147,21 @@ async fn a_round_that_has_not_begun_can_be_called_off() {
 }
 
 #[tokio::test]
+async fn the_first_page_shows_the_rounds_of_its_own_day() {
+    for (day, shown) in [("2026-05-01", true), ("2026-05-02", false)] {
+        let desk = crewed();
+        let asked = format!("/rounds/plan?go=yes&day={day}&scope=palms&tags=A1,+C3");
+        let carried = hidden(&desk.get(&asked).await.text, "rounds");
+        desk.post("/rounds/plan", &[("rounds", carried.as_str())])
+            .await;
+        let round = format!("href=\"/round/{}\"", rounds(&desk)[0].id.0);
+        let first = desk.get("/").await.text;
+        assert_eq!(first.contains(&round), shown, "{day}: {first}");
+        assert_eq!(first.contains("Rounds today"), shown);
+    }
+}
+
+#[tokio::test]
 async fn a_day_is_for_what_is_ticked() {
     let desk = crewed();
     let page = desk.get("/rounds/plan").await.text;

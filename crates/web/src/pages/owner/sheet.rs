@@ -192,8 +192,13 @@ fn sources(reader: &Reader, view: &OwnerView) -> Markup {
         &view.usual,
         &view.cautions,
     ];
+    rests_on(reader, lists.into_iter().flatten())
+}
+
+/// Titles of what points rest on, each once; no addresses.
+pub fn rests_on<'p>(reader: &Reader, points: impl IntoIterator<Item = &'p Point>) -> Markup {
     let mut keys: Vec<SourceKey> = Vec::new();
-    for key in lists.into_iter().flatten().flat_map(|p| &p.sources) {
+    for key in points.into_iter().flat_map(|point| &point.sources) {
         if !keys.contains(key) {
             keys.push(key.clone());
         }

@@ -1,12 +1,11 @@
 //! The summary as a page draws it.
 
+use crate::pages::owner::rests_on;
 use crate::{Reader, address};
-use desk::views::Speaker;
 use desk::views::drawing::LEGEND;
 use desk::views::owner::Point;
 use desk::views::owner_summary::{DoneRow, NextRow, PalmCard, SummaryView};
 use maud::{Markup, PreEscaped, html};
-use model::SourceKey;
 
 /// All of it below the head.
 pub fn body(reader: &Reader, view: &SummaryView) -> Markup {
@@ -24,7 +23,7 @@ pub fn body(reader: &Reader, view: &SummaryView) -> Markup {
             (points(&view.mind))
             p.small { (view.level) }
         }
-        (sources(reader, view))
+        (rests_on(reader, view.cards.iter().flat_map(|card| &card.points).chain(&view.mind)))
     }
 }
 
@@ -144,30 +143,6 @@ fn points(points: &[Point]) -> Markup {
         ul.points {
             @for point in points {
                 li { (point.text) @if let Some(mark) = &point.mark { " " span.mark { "(" (mark) ")" } } }
-            }
-        }
-    }
-}
-
-/// Titles of what the statements rest on.
-fn sources(reader: &Reader, view: &SummaryView) -> Markup {
-    let own = view.cards.iter().flat_map(|card| &card.points);
-    let mut keys: Vec<SourceKey> = Vec::new();
-    for key in own.chain(&view.mind).flat_map(|point| &point.sources) {
-        if !keys.contains(key) {
-            keys.push(key.clone());
-        }
-    }
-    let cited = Speaker::new(reader.measure).cite(&keys);
-    html! {
-        @if !cited.is_empty() {
-            details.why {
-                summary { (reader.say("owner-sources-title")) }
-                ul {
-                    @for source in &cited {
-                        li { (source.title) @if !source.by.is_empty() { ". " (source.by) } @if let Some(mark) = &source.mark { " (" (mark) ")" } }
-                    }
-                }
             }
         }
     }
