@@ -58,6 +58,7 @@ fn body(reader: &Reader, view: &TodayView) -> Markup {
                     h2 { (reader.say("today-rounds")) }
                     (rounds::rows(&view.rounds))
                 }
+                h2 { (reader.say("common-palms")) }
             }
             ol.needs { @for row in &view.rows { li class=(row.weight) data-code=(row.code) { (need(reader, row)) } } }
             (paging::links(reader, &view.paging, |n| address::with_query("/", &[("page", &n.to_string())])))
