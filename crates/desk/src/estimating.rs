@@ -84,7 +84,12 @@ pub fn told_figures(state: &State) -> Figures {
     Figures::of(Knowledge::embedded(), own.unwrap_or(&BTreeMap::new()))
 }
 
-/// The same, and what logged times teach.
+/// Whether there is another blade while one soaks.
+pub(crate) fn spare_blade(state: &State) -> bool {
+    state.serving().count() > 1
+}
+
+/// The figures as told, and what logged times teach.
 pub fn figures(office: &Office) -> (Figures, Option<Taught>, usize) {
     let state = office.state();
     let figures = told_figures(&state);

@@ -53,4 +53,6 @@ pub use outlook::{COLUMNS, Cell, OutlookRow};
 pub use said::{Cited, Otherwise, Said, Speaker};
 
 #[cfg(test)]
+mod testing;
+#[cfg(test)]
 mod tests;

@@ -169,6 +169,13 @@ pub struct RoundStop {
     pub tasks: Vec<String>,
 }
 
+impl RoundStop {
+    /// Whether a task is to be done there.
+    pub fn has(&self, task: &str) -> bool {
+        self.tasks.iter().any(|own| own == task)
+    }
+}
+
 /// A round: one crew, one day, palms in order. Planning it anew replaces the entry; the round keeps its name.
 #[derive(Clone, PartialEq, Debug)]
 pub struct RoundPlan {

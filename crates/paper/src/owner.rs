@@ -44,11 +44,22 @@ struct Sheet {
     closing: String,
 }
 
+/// A point with the numbers of its sources.
 #[derive(Serialize)]
-struct Item {
+pub(crate) struct Item {
     text: String,
     numbers: Vec<usize>,
     mark: Option<String>,
+}
+
+/// Points as a template reads them.
+pub(crate) fn items(refs: &mut Refs, points: &[Point]) -> Vec<Item> {
+    let item = |point: &Point| Item {
+        text: point.text.clone(),
+        numbers: refs.numbers(&point.sources),
+        mark: point.mark.clone(),
+    };
+    points.iter().map(item).collect()
 }
 
 /// A title with points below it; none: nothing is printed.
@@ -75,10 +86,21 @@ struct Crown {
 
 /// A tone of the pictures and what it means.
 #[derive(Serialize)]
-struct Key {
+pub(crate) struct Key {
     fill: &'static str,
     edge: &'static str,
     says: String,
+}
+
+/// What the tones of the pictures mean.
+pub(crate) fn legend(leaf: &Leaf) -> Vec<Key> {
+    let names = ["owner-key-green", "owner-key-yellowing", "owner-key-brown"];
+    let key = |((fill, edge), code): (&(&'static str, &'static str), &str)| Key {
+        fill,
+        edge,
+        says: leaf.say(code),
+    };
+    LEGEND.iter().zip(names).map(key).collect()
 }
 
 #[derive(Serialize)]
@@ -186,12 +208,6 @@ fn sheet(leaf: &Leaf, view: &OwnerView, link: Option<&str>) -> Sheet {
 }
 
 fn crown(leaf: &Leaf, view: &OwnerView) -> Crown {
-    let names = ["owner-key-green", "owner-key-yellowing", "owner-key-brown"];
-    let legend = LEGEND.iter().zip(names).map(|((fill, edge), code)| Key {
-        fill,
-        edge,
-        says: leaf.say(code),
-    });
     let picture = |own: &CrownPicture| Picture {
         when: own.when.clone(),
         counts: own.counts_words.clone(),
@@ -206,7 +222,7 @@ fn crown(leaf: &Leaf, view: &OwnerView) -> Crown {
     Crown {
         title: leaf.say("owner-crown-title"),
         note: view.picture_note.clone(),
-        legend: legend.collect(),
+        legend: legend(leaf),
         stems: view.stems.iter().map(stem).collect(),
         more: view.more_stems.clone(),
     }
@@ -249,19 +265,10 @@ struct Writer<'a> {
 }
 
 impl Writer<'_> {
-    fn items(&mut self, points: &[Point]) -> Vec<Item> {
-        let item = |point: &Point| Item {
-            text: point.text.clone(),
-            numbers: self.refs.numbers(&point.sources),
-            mark: point.mark.clone(),
-        };
-        points.iter().map(item).collect()
-    }
-
     fn titled(&mut self, title: &str, points: &[Point]) -> Titled {
         Titled {
             title: self.leaf.say(title),
-            items: self.items(points),
+            items: items(&mut self.refs, points),
         }
     }
 
@@ -271,7 +278,7 @@ impl Writer<'_> {
             lead: part.lead.clone(),
             heads: part.heads.clone(),
             rows: part.rows.clone(),
-            items: self.items(&part.points),
+            items: items(&mut self.refs, &part.points),
         }
     }
 }

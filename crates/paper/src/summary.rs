@@ -1,12 +1,11 @@
 //! The owner's summary over all palms of an owner or site: what `desk::views::owner_summary` tells, on paper.
 
 use crate::leaf::{Frame, Leaf};
+use crate::owner::{Item, Key, items, legend};
 use crate::press::{self, Template};
 use crate::refs::{Refs, Work};
 use crate::{Error, Pdf};
 use desk::views::Speaker;
-use desk::views::drawing::LEGEND;
-use desk::views::owner::Point;
 use desk::views::owner_summary::{DoneRow, PalmCard, SummaryView};
 use serde::Serialize;
 
@@ -61,14 +60,6 @@ struct Palms {
     others: Vec<String>,
 }
 
-/// A tone of the pictures and what it means.
-#[derive(Serialize)]
-struct Key {
-    fill: &'static str,
-    edge: &'static str,
-    says: String,
-}
-
 #[derive(Serialize)]
 struct Card {
     tag: String,
@@ -116,13 +107,6 @@ struct Mind {
     level: String,
 }
 
-#[derive(Serialize)]
-struct Item {
-    text: String,
-    numbers: Vec<usize>,
-    mark: Option<String>,
-}
-
 fn sheet(leaf: &Leaf, view: &SummaryView) -> Sheet {
     let mut refs = Refs::default();
     let counts = view.counts.iter().map(|count| Count {
@@ -156,22 +140,7 @@ fn sheet(leaf: &Leaf, view: &SummaryView) -> Sheet {
     }
 }
 
-fn items(refs: &mut Refs, points: &[Point]) -> Vec<Item> {
-    let item = |point: &Point| Item {
-        text: point.text.clone(),
-        numbers: refs.numbers(&point.sources),
-        mark: point.mark.clone(),
-    };
-    points.iter().map(item).collect()
-}
-
 fn palms(leaf: &Leaf, view: &SummaryView, refs: &mut Refs) -> Palms {
-    let names = ["owner-key-green", "owner-key-yellowing", "owner-key-brown"];
-    let legend = LEGEND.iter().zip(names).map(|((fill, edge), code)| Key {
-        fill,
-        edge,
-        says: leaf.say(code),
-    });
     // the site need not be said where there is one only
     let sites = view
         .cards
@@ -199,7 +168,7 @@ fn palms(leaf: &Leaf, view: &SummaryView, refs: &mut Refs) -> Palms {
         title: leaf.say("summary-palms-title"),
         none: leaf.say("summary-palms-none"),
         note: leaf.say("summary-palms-drawn"),
-        legend: legend.collect(),
+        legend: legend(leaf),
         cards: view.cards.iter().map(&mut card).collect(),
         also: leaf.say("summary-also"),
         lines: view.lines.iter().map(line).collect(),

@@ -23,6 +23,19 @@ pub fn site(name: &str, tail: &str) -> String {
     format!("/site/{}{tail}", utf8_percent_encode(name, KEPT))
 }
 
+/// In the query of an address: palms without a site.
+const NO_SITE: &str = "-";
+
+/// A site as the query of an address carries it; palms without a site have pages, too.
+pub fn site_word(name: &str) -> &str {
+    if name.is_empty() { NO_SITE } else { name }
+}
+
+/// The site of such a word.
+pub fn site_of(word: &str) -> &str {
+    if word == NO_SITE { "" } else { word }
+}
+
 /// A crew's page, or one below it (`tail` begins with `/` or `?`, or is empty).
 pub fn crew(name: &str, tail: &str) -> String {
     format!("/crew/{}{tail}", utf8_percent_encode(name, KEPT))

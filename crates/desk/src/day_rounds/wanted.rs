@@ -3,7 +3,7 @@
 use super::crews::Crew;
 use super::gather::Visit;
 use super::{Ask, Scope};
-use crate::estimating::{at_palm, figures_of, reach};
+use crate::estimating::{at_palm, figures_of, reach, spare_blade};
 use crate::feeding;
 use crate::health::health_of;
 use crate::moved;
@@ -61,7 +61,7 @@ impl Wanted {
                 false => BTreeMap::new(),
             },
             figures: figures_of(office, crew.as_deref().unwrap_or("")),
-            spare_blade: state.serving().count() > 1,
+            spare_blade: spare_blade(&state),
             people: crew
                 .as_ref()
                 .and_then(|name| state.work.crews.get(name)?.people),

@@ -1,8 +1,9 @@
 //! The demo's rounds: one that was worked off, told from the cuts of its day, and one planned for today.
 
 use super::book::Book;
-use super::roster::{SITES, plots};
-use super::{CREW, KEEPER, id};
+use super::roster::SITES;
+use super::saws::tagged;
+use super::{CREW, KEEPER};
 use model::{Body, Day, Moment, PalmId, RoundNote, RoundPlan, RoundStep, RoundStop};
 use std::collections::BTreeMap;
 
@@ -91,15 +92,11 @@ fn worked_off(book: &mut Book, day: Day, done: &[Done]) {
 }
 
 fn planned(today: Day, book: &mut Book) {
-    let plots = plots();
-    let stops = TODAY.iter().filter_map(|(tag, start, minutes, tasks)| {
-        let at = plots.iter().position(|plot| plot.tag == *tag)?;
-        Some(RoundStop {
-            palm: PalmId(id(at as u64).0),
-            start: Some(*start),
-            minutes: Some(*minutes),
-            tasks: tasks.iter().map(|task| (*task).to_owned()).collect(),
-        })
+    let stops = TODAY.iter().map(|(tag, start, minutes, tasks)| RoundStop {
+        palm: tagged(tag),
+        start: Some(*start),
+        minutes: Some(*minutes),
+        tasks: tasks.iter().map(|task| (*task).to_owned()).collect(),
     });
     let plan = RoundPlan {
         crew: WATERERS.to_owned(),

@@ -131,7 +131,7 @@ fn stalks(count: u32) -> TakenOff {
 }
 
 /// A palm of the roster by its tag.
-fn tagged(tag: &str) -> PalmId {
+pub(super) fn tagged(tag: &str) -> PalmId {
     let at = plots().iter().position(|plot| plot.tag == tag);
     PalmId(id(at.unwrap_or_default() as u64).0)
 }

@@ -1,6 +1,6 @@
 //! Which palms, and what is done at each.
 
-use super::{Ask, refuse};
+use super::{Ask, refuse, spare_blade};
 use crate::health::health_of;
 use crate::office::Office;
 use crate::views::standing::{Standing, Standings};
@@ -48,7 +48,7 @@ pub(super) fn works(
     }
     let crew = state.work.crews.get(&ask.crew);
     let people = crew.and_then(|crew| crew.people);
-    let spare = state.serving().count() > 1;
+    let spare = spare_blade(&state);
     let mut works = Vec::new();
     for (site, palms) in by_site {
         let gate = state.work.sites.get(&site).and_then(|site| site.gate);

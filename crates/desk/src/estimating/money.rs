@@ -70,7 +70,7 @@ impl PriceList {
                     assumed: false,
                 },
                 None if assumable => Price {
-                    amount: plain(knowledge.effort_row(&format!("price.{key}"))?.mid)?,
+                    amount: assumed(knowledge, key)?,
                     assumed: true,
                 },
                 None => return None,
@@ -100,6 +100,11 @@ impl PriceList {
         let pct = self.tax_pct?;
         Some(net.map(|net| self.round(net * pct / Decimal::ONE_HUNDRED)))
     }
+}
+
+/// The price of the tables, in the main unit of [`CURRENCY`].
+pub fn assumed(knowledge: &Knowledge, key: &str) -> Option<Decimal> {
+    plain(knowledge.effort_row(&format!("price.{key}"))?.mid)
 }
 
 /// A number as it is written in decimals: what was typed, not the binary fraction behind it.

@@ -2,7 +2,7 @@
 
 use super::prices::SeasonPrices;
 use super::{Ask, Left, MOST_PALMS, PalmSeason, SiteSeason, WEEKS};
-use crate::estimating::{at_palm, figures_of, reach};
+use crate::estimating::{at_palm, figures_of, reach, spare_blade};
 use crate::office::Office;
 use crate::views::standing::{Standing, Standings};
 use crown::{DueWindow, Rhythm};
@@ -30,7 +30,7 @@ impl Outlay {
         let state = office.state();
         Outlay {
             figures: figures_of(office, ""),
-            spare_blade: state.serving().count() > 1,
+            spare_blade: spare_blade(&state),
             tariff: SeasonPrices::of(&state).tariff,
         }
     }

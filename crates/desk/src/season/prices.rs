@@ -1,6 +1,6 @@
 //! What a visit costs: the prices and figures of the estimate ([`crate::estimating`]) as the planner weighs them.
 
-use crate::estimating::{PRICES, PriceList, told_figures};
+use crate::estimating::{PRICES, PriceList, money, told_figures};
 use model::{Knowledge, State};
 use rounds::season::Tariff;
 use rust_decimal::Decimal;
@@ -55,11 +55,9 @@ impl SeasonPrices {
     }
 }
 
-/// The table's price, in the main unit of the assumed currency.
+/// The table's price; the tables are checked to hold all.
 fn assumed(key: &str) -> Decimal {
-    let row = Knowledge::embedded().effort_row(&format!("price.{key}"));
-    row.and_then(|row| Decimal::try_from(row.mid).ok())
-        .unwrap_or_default()
+    money::assumed(Knowledge::embedded(), key).unwrap_or_default()
 }
 
 /// How many times the assumed prices the set ones are, on the whole; one where none is set.

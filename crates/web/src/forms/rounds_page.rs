@@ -306,7 +306,7 @@ fn in_hand(own: &Under, sheet: Sheet, next: &NextStop) -> Markup {
             }
             div.actions {
                 a.button href=(address::palm(&next.tag, "")) { (say("round-open-palm")) }
-                @if next.cut { a.button href=(address::with_query("/cutting", &[("palm", &next.tag)])) { (say("round-log-cut")) } }
+                @if next.has("cut") { a.button href=(address::with_query("/cutting", &[("palm", &next.tag)])) { (say("round-log-cut")) } }
                 @for (task, end, words) in [("water", "/water", "round-log-water"), ("feed", "/feeding", "round-log-feed")] {
                     @if next.has(task) { a.button href=(address::palm(&next.tag, end)) { (say(words)) } }
                 }

@@ -4,7 +4,7 @@
 
 mod sheet;
 
-pub use sheet::rests_on;
+pub use sheet::{legend, points, rests_on};
 
 pub use sheet::{body, style};
 

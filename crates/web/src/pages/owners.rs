@@ -23,9 +23,6 @@ pub fn router() -> Router<App> {
         .route("/owners/summary.pdf", get(printed))
 }
 
-/// In an address: palms without a site.
-const NO_SITE: &str = "-";
-
 /// What is asked for, as it stands in an address; every part may be missing.
 #[derive(Deserialize, Default, Clone)]
 #[serde(default)]
@@ -42,8 +39,7 @@ impl Asked {
     fn who(&self) -> Option<Who> {
         match (self.owner.trim(), self.site.as_str()) {
             ("", "") => None,
-            ("", NO_SITE) => Some(Who::Site(String::new())),
-            ("", site) => Some(Who::Site(site.to_owned())),
+            ("", site) => Some(Who::Site(address::site_of(site).to_owned())),
             (owner, _) => Some(Who::Owner(owner.to_owned())),
         }
     }
@@ -80,8 +76,7 @@ fn at(path: &str, who: &Who, from: &str, until: &str) -> String {
 fn named(who: &Who) -> [&str; 2] {
     match who {
         Who::Owner(name) => [name, ""],
-        Who::Site(name) if name.is_empty() => ["", NO_SITE],
-        Who::Site(name) => ["", name],
+        Who::Site(name) => ["", address::site_word(name)],
     }
 }
 

@@ -25,9 +25,6 @@ pub fn router() -> Router<App> {
 /// Lists of more palms than this are folded.
 const SHORT: usize = 3;
 
-/// In an address: palms without a site.
-const NO_SITE: &str = "-";
-
 /// What is asked for, as it stands in an address; every part may be missing.
 #[derive(Deserialize, Default)]
 #[serde(default)]
@@ -44,14 +41,7 @@ impl Asked {
             .parse()
             .unwrap_or(WEEKS.1)
             .clamp(WEEKS.0, WEEKS.1);
-        // palms without a site have a page, too
-        let named = |site: &String| {
-            if site == NO_SITE {
-                String::new()
-            } else {
-                site.clone()
-            }
-        };
+        let named = |site: &String| address::site_of(site).to_owned();
         Ask {
             site: self.site.as_ref().map(named),
             ..Ask::all(weeks)
@@ -110,7 +100,7 @@ async fn calendar(
 fn at(path: &str, site: Option<&str>, weeks: usize) -> String {
     let weeks = weeks.to_string();
     let mut query = vec![("weeks", weeks.as_str())];
-    query.extend(site.map(|site| ("site", if site.is_empty() { NO_SITE } else { site })));
+    query.extend(site.map(|site| ("site", address::site_word(site))));
     address::with_query(path, &query)
 }
 

@@ -5,7 +5,7 @@ use super::line::{self, FeedLine};
 use super::log;
 use crate::feeding::{self, Fed};
 use crate::office::Office;
-use care::feeding::{MAINTENANCE, Verdict};
+use care::feeding::{MAINTENANCE, Plan, Verdict};
 use std::collections::BTreeSet;
 
 /// A palm against one thing.
@@ -64,15 +64,16 @@ pub fn list(speaker: &Speaker, office: &Office) -> FeedingList {
     let mut groups: [Vec<ListRow>; 3] = Default::default();
     let mut unknown = BTreeSet::new();
     for fed in &all {
-        if fed.plan().rules_unknown && !fed.record.palm.site.is_empty() {
+        let plan = fed.plan();
+        if plan.rules_unknown && !fed.record.palm.site.is_empty() {
             unknown.insert(fed.record.palm.site.clone());
         }
         let at = match fed {
             fed if became_worse(fed) => 0,
-            fed if fed.wants_on(fed.today) => 1,
+            _ if plan.lines.iter().any(feeding::wants) => 1,
             _ => 2,
         };
-        groups[at].push(row(speaker, fed));
+        groups[at].push(row(speaker, fed, &plan));
     }
     let counts = [
         ("all", (all.len() as i64).into()),
@@ -100,9 +101,8 @@ fn became_worse(fed: &Fed) -> bool {
     last.is_some_and(|answer| answer.verdict == Verdict::Worse)
 }
 
-fn row(speaker: &Speaker, fed: &Fed) -> ListRow {
+fn row(speaker: &Speaker, fed: &Fed, plan: &Plan<'static>) -> ListRow {
     let palm = &fed.record.palm;
-    let plan = fed.plan();
     let own = plan.lines.iter().filter(|own| {
         // maintenance that nobody began says nothing of this palm
         own.against != MAINTENANCE || own.last.is_some()

@@ -1,12 +1,10 @@
 use super::*;
 use crate::forms::{Typed, codes};
 use crate::measure::{Measure, Units};
+use crate::views::testing::office_on;
 use crate::words::{Lang, Words};
-use crate::world::World;
-use ledger::{Ledger, Memory};
 use model::{Body, Feeding, NoFeeding, PalmId, Site, Tending};
-use std::sync::Arc;
-use testkit::{Book, InspectionWith, PalmWith, day, ids, inspection, palm};
+use testkit::{Book, InspectionWith, PalmWith, day, inspection, palm};
 
 const TODAY: &str = "2026-07-15";
 
@@ -15,15 +13,7 @@ fn speaker(lang: Lang) -> Speaker {
 }
 
 fn office(book: &Book) -> Office {
-    let ledger = Memory::new();
-    ledger.append(book.entries()).unwrap();
-    let world = World {
-        now: testkit::clock(TODAY),
-        as_of: Some(day(TODAY)),
-        new_id: ids(7),
-        device: "test".into(),
-    };
-    Office::open(Arc::new(ledger), world).unwrap()
+    office_on(book, TODAY)
 }
 
 fn feed(book: &mut Book, id: PalmId, on: &str, product: &str, against: &str) {

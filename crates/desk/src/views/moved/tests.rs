@@ -3,12 +3,10 @@ use crate::measure::{Measure, Units};
 use crate::moved;
 use crate::office::Office;
 use crate::views::Speaker;
+use crate::views::testing::office_on;
 use crate::words::{Lang, Words};
-use crate::world::World;
-use ledger::{Ledger, Memory};
 use model::{Body, Inspection, Metres, Move, Spear, Tending};
-use std::sync::Arc;
-use testkit::{Book, InspectionWith, PalmWith, day, ids, inspection, palm};
+use testkit::{Book, InspectionWith, PalmWith, day, inspection, palm};
 
 const TODAY: &str = "2026-06-15";
 
@@ -17,15 +15,7 @@ fn speaker(lang: Lang) -> Speaker {
 }
 
 fn office(book: &Book) -> Office {
-    let ledger = Memory::new();
-    ledger.append(book.entries()).unwrap();
-    let world = World {
-        now: testkit::clock(TODAY),
-        as_of: Some(day(TODAY)),
-        new_id: ids(7),
-        device: "test".into(),
-    };
-    Office::open(Arc::new(ledger), world).unwrap()
+    office_on(book, TODAY)
 }
 
 fn look(date: &str, counts: (u32, u32, u32), spear: Spear) -> Inspection {

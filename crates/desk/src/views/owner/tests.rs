@@ -2,30 +2,17 @@ use super::*;
 use crate::forms::{Given, Typed, save_link, save_revoked};
 use crate::measure::{Measure, Units};
 use crate::owner::{fresh_secret, hash, opened};
+use crate::views::testing::office_on;
 use crate::words::{Lang, Words};
-use crate::world::World;
-use ledger::{Ledger, Memory};
 use model::{
     Body, EntryId, Feeding, LeavesAtMove, Metres, Move, OwnerLink, Spear, Tending, Watering,
 };
-use testkit::{Book, InspectionWith, PalmWith, day, ids, inspection, palm};
+use testkit::{Book, InspectionWith, PalmWith, day, inspection, palm};
 
 const TODAY: &str = "2026-06-15";
 
 fn speaker(lang: Lang) -> Speaker {
     Speaker::new(Measure::new(Units::Metric, Words::new(lang)))
-}
-
-fn office_on(book: &Book, today: &str) -> Office {
-    let ledger = Memory::new();
-    ledger.append(book.entries()).unwrap();
-    let world = World {
-        now: testkit::clock(today),
-        as_of: Some(day(today)),
-        new_id: ids(7),
-        device: "test".into(),
-    };
-    Office::open(Arc::new(ledger), world).unwrap()
 }
 
 fn office(book: &Book) -> Office {

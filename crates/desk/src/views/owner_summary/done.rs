@@ -80,8 +80,7 @@ fn row(scene: &Scene, (day, site, kind): &Key, works: &[&Work]) -> DoneRow {
 }
 
 fn what(scene: &Scene, kind: Kind, works: &[&Work]) -> String {
-    let mut off = Off::default();
-    works.iter().for_each(|work| off.add(&work.off));
+    let off = Off::of(works.iter().copied());
     match kind {
         Kind::Fed => {
             let products: BTreeSet<&str> = works
@@ -158,8 +157,7 @@ fn blades(scene: &Scene, kind: Kind, works: &[&Work]) -> String {
 /// What is older than the rows shown.
 fn earlier(scene: &Scene, works: &[&Work], rows: usize) -> Option<String> {
     let more = rows.checked_sub(MOST_DONE).filter(|n| *n > 0)?;
-    let mut off = Off::default();
-    works.iter().for_each(|work| off.add(&work.off));
+    let off = Off::of(works.iter().copied());
     let args = [
         ("n", (more as i64).into()),
         ("fronds", i64::from(off.fronds()).into()),

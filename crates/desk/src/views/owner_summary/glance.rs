@@ -25,7 +25,7 @@ pub(super) fn counts(scene: &Scene, works: &[Work], palms: &Sorted, standing: us
         ("palms", standing),
         ("looked", palms_of(works, Kind::Looked)),
         ("cut", palms_of(works, Kind::Cut)),
-        ("fronds", off(works).fronds() as usize),
+        ("fronds", Off::of(works).fronds() as usize),
         ("moved", palms_of(works, Kind::Moved)),
         ("held", palms.held()),
         ("call", palms.to_call()),
@@ -49,16 +49,10 @@ fn palms_of(works: &[Work], kind: Kind) -> usize {
     palms.len()
 }
 
-fn off(works: &[Work]) -> Off {
-    let mut off = Off::default();
-    works.iter().for_each(|work| off.add(&work.off));
-    off
-}
-
 /// What the counts leave open: by colour, cuts that nobody counted, palms that have left the register since.
 pub(super) fn notes(scene: &Scene, works: &[Work]) -> Vec<String> {
     let mut notes = Vec::new();
-    let off = off(works);
+    let off = Off::of(works);
     if off.fronds() > 0 || off.parts[3] > 0 {
         let [green, yellowing, brown, stalks] = off.parts.map(i64::from);
         let args = [

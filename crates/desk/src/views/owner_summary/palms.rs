@@ -11,7 +11,7 @@ use crate::views::standing::{Standing, Standings};
 use crate::watering;
 use care::moving::promise;
 use care::watering::Due;
-use crown::{Cut, PalmReading, Reading};
+use crown::{Cut, PalmReading};
 use model::{Finding, PalmRecord};
 use rayon::prelude::*;
 use std::sync::Arc;
@@ -141,9 +141,7 @@ impl Seen<'_> {
             _ => "care",
         }
     }
-}
 
-impl Seen<'_> {
     /// The smaller, the sooner an owner has to do something.
     fn pressing(&self) -> u8 {
         match self.key() {
@@ -334,11 +332,10 @@ fn points(scene: &Scene, seen: &Seen) -> Vec<Point> {
 
 /// How many more until somebody must be called, at the stem where that is the fewest.
 fn tripwire(scene: &Scene, reading: &PalmReading) -> Option<Point> {
-    let of = |reading: &Reading| promise(reading);
     let own = reading
         .stems
         .iter()
-        .map(|(_, reading)| of(reading))
+        .map(|(_, reading)| promise(reading))
         .min_by_key(|own| own.call_from)?;
     let several = reading.stems.len() > 1;
     let args = [

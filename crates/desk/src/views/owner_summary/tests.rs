@@ -2,11 +2,10 @@ mod yard;
 
 use super::*;
 use crate::measure::{Measure, Units};
+use crate::views::testing::office_on;
 use crate::words::{Lang, Words};
-use crate::world::World;
-use ledger::{Ledger, Memory};
 use model::{BladeKind, Body, RoundNote, RoundPlan, RoundStep, RoundStop, Site, Spear};
-use testkit::{Book, InspectionWith, PalmWith, day, ids, inspection, palm};
+use testkit::{Book, InspectionWith, PalmWith, day, inspection, palm};
 use yard::{brown, cut, yard};
 
 const TODAY: &str = "2026-06-15";
@@ -16,15 +15,7 @@ fn speaker(lang: Lang) -> Speaker {
 }
 
 fn office(book: &Book) -> Office {
-    let ledger = Memory::new();
-    ledger.append(book.entries()).unwrap();
-    let world = World {
-        now: testkit::clock(TODAY),
-        as_of: Some(day(TODAY)),
-        new_id: ids(7),
-        device: "test".into(),
-    };
-    Office::open(Arc::new(ledger), world).unwrap()
+    office_on(book, TODAY)
 }
 
 fn summary_in(book: &Book, lang: Lang, who: &Who, period: Period) -> Option<SummaryView> {

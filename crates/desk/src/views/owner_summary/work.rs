@@ -51,7 +51,14 @@ impl Off {
         self.parts[..3].iter().sum()
     }
 
-    pub fn add(&mut self, other: &Off) {
+    /// All that came off in some works.
+    pub fn of<'w>(works: impl IntoIterator<Item = &'w Work>) -> Off {
+        let mut sum = Off::default();
+        works.into_iter().for_each(|work| sum.add(&work.off));
+        sum
+    }
+
+    fn add(&mut self, other: &Off) {
         for (sum, part) in self.parts.iter_mut().zip(other.parts) {
             *sum += part;
         }
@@ -213,7 +220,7 @@ fn rounds(scene: &Scene) -> BTreeMap<PalmId, Vec<OnRound>> {
                 let done = OnRound {
                     day,
                     crew: round.plan.crew.trim().to_owned(),
-                    cut: stop.tasks.iter().any(|task| task == "cut"),
+                    cut: stop.has("cut"),
                 };
                 all.entry(stop.palm).or_default().push(done);
             }

@@ -39,9 +39,7 @@ pub struct RoundsView {
 /// The list of rounds.
 pub fn list(speaker: &Speaker, office: &Office) -> RoundsView {
     let (state, today) = (office.state(), office.today());
-    let mut rounds: Vec<&RoundRecord> = state.work.rounds.values().collect();
-    rounds.sort_by_key(|r| (r.plan.day, r.plan.leave, r.plan.crew.clone()));
-    let (ahead, earlier): (Vec<_>, Vec<_>) = rounds
+    let (ahead, earlier): (Vec<_>, Vec<_>) = in_order(&state)
         .into_iter()
         .partition(|round| round.plan.day >= today);
     RoundsView {
@@ -62,11 +60,18 @@ pub fn list(speaker: &Speaker, office: &Office) -> RoundsView {
 /// The rounds of today, the earliest first.
 pub fn of_today(speaker: &Speaker, office: &Office) -> Vec<RoundRow> {
     let (state, today) = (office.state(), office.today());
-    let rounds = state.work.rounds.values();
-    let mut rounds: Vec<&RoundRecord> = rounds.filter(|r| r.plan.day == today).collect();
-    rounds.sort_by_key(|r| (r.plan.leave, r.plan.crew.clone()));
-    let rows = rounds.into_iter();
-    rows.map(|r| row(speaker, &state, r, today)).collect()
+    let rounds = in_order(&state).into_iter();
+    rounds
+        .filter(|round| round.plan.day == today)
+        .map(|round| row(speaker, &state, round, today))
+        .collect()
+}
+
+/// All rounds, the earliest first.
+fn in_order(state: &State) -> Vec<&RoundRecord> {
+    let mut rounds: Vec<&RoundRecord> = state.work.rounds.values().collect();
+    rounds.sort_by_key(|r| (r.plan.day, r.plan.leave, r.plan.crew.clone()));
+    rounds
 }
 
 fn row(speaker: &Speaker, state: &State, round: &RoundRecord, today: Day) -> RoundRow {

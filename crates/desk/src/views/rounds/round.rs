@@ -32,8 +32,6 @@ pub struct NextStop {
     pub tasks: String,
     /// The same as stable words.
     pub task_keys: Vec<String>,
-    /// Whether something is cut.
-    pub cut: bool,
     /// How much water it gets; `None` where it is not watered, or nobody can tell.
     pub water: Option<String>,
     /// The cut plan of each stem; empty where nothing is to be cut.
@@ -173,10 +171,9 @@ pub fn page(
 
 /// Before which stops the blade must be cleaned; `false` where nothing is cut.
 pub fn cleaning_points(office: &Office, stops: &[RoundStop]) -> Vec<bool> {
-    let cuts = |stop: &RoundStop| has(stop, "cut");
     let legs: Vec<Leg> = stops
         .iter()
-        .filter(|stop| cuts(stop))
+        .filter(|stop| stop.has("cut"))
         .map(|stop| Leg {
             palm: stop.palm,
             minutes: stop.minutes.unwrap_or(0.0),
@@ -185,7 +182,7 @@ pub fn cleaning_points(office: &Office, stops: &[RoundStop]) -> Vec<bool> {
     let mut needed = jobs(office, &legs).into_iter().map(|job| job.needs_clean);
     stops
         .iter()
-        .map(|stop| cuts(stop) && needed.next().unwrap_or(true))
+        .map(|stop| stop.has("cut") && needed.next().unwrap_or(true))
         .collect()
 }
 
@@ -201,11 +198,6 @@ pub fn plans(speaker: &Speaker, office: &Office, palm: PalmId) -> Vec<CuttingVie
         .collect()
 }
 
-/// Whether a task is to be done at a stop.
-pub fn has(stop: &RoundStop, task: &str) -> bool {
-    stop.tasks.iter().any(|own| own == task)
-}
-
 /// How much water a stop of a day gets, in words.
 pub fn water(
     speaker: &Speaker,
@@ -214,7 +206,7 @@ pub fn water(
     record: &Arc<PalmRecord>,
     day: Day,
 ) -> Option<String> {
-    let watered = has(stop, "water").then(|| watering::of(office, record))??;
+    let watered = stop.has("water").then(|| watering::of(office, record))??;
     give_on(speaker, &watered, day)
 }
 
@@ -226,7 +218,7 @@ fn next_stop(
     day: Day,
     clean: bool,
 ) -> NextStop {
-    let cut = has(stop, "cut");
+    let cut = stop.has("cut");
     let plans = plans(speaker, office, stop.palm);
     let once = |of: fn(&CuttingView) -> &Vec<Said>| {
         let mut all: Vec<Said> = Vec::new();
@@ -245,7 +237,6 @@ fn next_stop(
         start: stop.start.map_or_else(String::new, hour),
         tasks: tasks(speaker, &stop.tasks),
         task_keys: stop.tasks.clone(),
-        cut,
         water: water(speaker, office, stop, record, day),
         holds: once(|plan| &plan.holds),
         cautions: if cut {

@@ -5,7 +5,7 @@ use super::super::cutting::{self, CuttingView, Line};
 use super::super::drawing::{Look, draw, svg_with_cuts};
 use super::super::said::{Said, Speaker};
 use super::builder::tasks;
-use super::round::{cleaning_points, has, water};
+use super::round::{cleaning_points, water};
 use super::{hour, when};
 use crate::judging;
 use crate::office::Office;
@@ -127,7 +127,7 @@ impl CrewSheet {
         clean: bool,
     ) {
         let palm = &record.palm;
-        let cut = has(stop, "cut");
+        let cut = stop.has("cut");
         let water = water(speaker, office, stop, record, day).map(|water| format!(" ({water})"));
         let before = self.cards.len();
         if cut {

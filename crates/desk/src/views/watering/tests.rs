@@ -2,13 +2,11 @@ use super::*;
 use crate::measure::{Measure, Units};
 use crate::office::Office;
 use crate::views::Speaker;
+use crate::views::testing::office_on;
 use crate::watering::{self, State};
 use crate::words::{Lang, Words};
-use crate::world::World;
-use ledger::{Ledger, Memory};
 use model::{Body, Day, Metres, Move, Tending, Watering, WeatherDay};
-use std::sync::Arc;
-use testkit::{Book, InspectionWith, PalmWith, day, ids, inspection, palm};
+use testkit::{Book, InspectionWith, PalmWith, day, inspection, palm};
 
 const TODAY: &str = "2026-07-15";
 
@@ -17,15 +15,7 @@ fn speaker(lang: Lang, units: Units) -> Speaker {
 }
 
 fn office(book: &Book) -> Office {
-    let ledger = Memory::new();
-    ledger.append(book.entries()).unwrap();
-    let world = World {
-        now: testkit::clock(TODAY),
-        as_of: Some(day(TODAY)),
-        new_id: ids(7),
-        device: "test".into(),
-    };
-    Office::open(Arc::new(ledger), world).unwrap()
+    office_on(book, TODAY)
 }
 
 /// A palm moved on 1 June with its ball noted, twelve fronds counted on 10 July.

@@ -94,8 +94,22 @@ fn promise(stem: &StemView) -> Markup {
     }
 }
 
-fn crowns(reader: &Reader, view: &OwnerView) -> Markup {
+/// What the tones of the pictures mean.
+pub fn legend(reader: &Reader) -> Markup {
     let keys = ["owner-key-green", "owner-key-yellowing", "owner-key-brown"];
+    html! {
+        ul.keys aria-hidden="true" {
+            @for ((fill, edge), code) in LEGEND.iter().zip(keys) {
+                li {
+                    svg viewBox="0 0 20 14" { rect x="1" y="1" width="18" height="12" fill=(fill) stroke=(edge) stroke-width="2" {} }
+                    (reader.say(code))
+                }
+            }
+        }
+    }
+}
+
+fn crowns(reader: &Reader, view: &OwnerView) -> Markup {
     html! {
         section #crowns {
             h2 { (reader.say("owner-crown-title")) }
@@ -115,14 +129,7 @@ fn crowns(reader: &Reader, view: &OwnerView) -> Markup {
                     }
                 }
             }
-            ul.keys aria-hidden="true" {
-                @for ((fill, edge), code) in LEGEND.iter().zip(keys) {
-                    li {
-                        svg viewBox="0 0 20 14" { rect x="1" y="1" width="18" height="12" fill=(fill) stroke=(edge) stroke-width="2" {} }
-                        (reader.say(code))
-                    }
-                }
-            }
+            (legend(reader))
             p.small { (view.picture_note) }
             @if let Some(more) = &view.more_stems { p { (more) } }
         }
@@ -170,7 +177,8 @@ fn done_row(one: &Done) -> Markup {
     }
 }
 
-fn points(points: &[Point]) -> Markup {
+/// Points, a line each; none: nothing.
+pub fn points(points: &[Point]) -> Markup {
     html! {
         @if !points.is_empty() {
             ul.points {

@@ -1,9 +1,7 @@
 //! The summary as a page draws it.
 
-use crate::pages::owner::rests_on;
+use crate::pages::owner::{legend, points, rests_on};
 use crate::{Reader, address};
-use desk::views::drawing::LEGEND;
-use desk::views::owner::Point;
 use desk::views::owner_summary::{DoneRow, NextRow, PalmCard, SummaryView};
 use maud::{Markup, PreEscaped, html};
 
@@ -44,20 +42,12 @@ fn glance(reader: &Reader, view: &SummaryView) -> Markup {
 }
 
 fn palms(reader: &Reader, view: &SummaryView) -> Markup {
-    let keys = ["owner-key-green", "owner-key-yellowing", "owner-key-brown"];
     html! {
         section #palms {
             h2 { (reader.say("summary-palms-title")) }
             @if view.cards.is_empty() { p { (reader.say("summary-palms-none")) } } @else {
                 ul.cards { @for one in &view.cards { (card(view, one)) } }
-                ul.keys aria-hidden="true" {
-                    @for ((fill, edge), code) in LEGEND.iter().zip(keys) {
-                        li {
-                            svg viewBox="0 0 20 14" { rect x="1" y="1" width="18" height="12" fill=(fill) stroke=(edge) stroke-width="2" {} }
-                            (reader.say(code))
-                        }
-                    }
-                }
+                (legend(reader))
                 p.small { (reader.say("summary-palms-drawn")) }
             }
             @if !view.lines.is_empty() {
@@ -133,16 +123,6 @@ fn done_row(reader: &Reader, view: &SummaryView, row: &DoneRow) -> Markup {
                     " · " (reader.say("summary-head-blades")) ": "
                     @if row.dirty { strong { (row.blades) } } @else { (row.blades) }
                 }
-            }
-        }
-    }
-}
-
-fn points(points: &[Point]) -> Markup {
-    html! {
-        ul.points {
-            @for point in points {
-                li { (point.text) @if let Some(mark) = &point.mark { " " span.mark { "(" (mark) ")" } } }
             }
         }
     }
